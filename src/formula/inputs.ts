@@ -1,0 +1,100 @@
+import { InputError, type Problem, received } from "../quantity/input-error.js";
+import { nearestName } from "../quantity/nearest-name.js";
+import type { Quantity } from "../quantity/quantity.js";
+import { type Expectation, type Input, readInput } from "../quantity/reading.js";
+import type { DimensionOf, Unit } from "../quantity/units.js";
+import type { ListSymbol, ScalarSymbol } from "./declaration.js";
+
+/** What a rule takes, by key: unit (or unit of each item of a list) and meaning. */
+export type Takes<D extends { readonly takes: Readonly<Record<string, ScalarSymbol | ListSymbol>> }> = {
+  [K in keyof D["takes"]]: D["takes"][K] extends { readonly each: infer U extends Unit }
+    ? { each: U; about: D["takes"][K]["about"] }
+    : D["takes"][K] extends { readonly unit: infer U extends Unit }
+      ? { unit: U; about: D["takes"][K]["about"] }
+      : never;
+};
+
+/** The arguments of a rule, by key. */
+export type Arguments<T> = {
+  readonly [K in keyof T]: T[K] extends { each: infer U extends Unit }
+    ? readonly Input<DimensionOf<U>>[]
+    : T[K] extends { unit: infer U extends Unit }
+      ? Input<DimensionOf<U>>
+      : never;
+};
+
+/** The arguments that a rule takes. */
+export type InputsOf<F> = F extends (inputs: infer I, ...rest: never[]) => unknown ? I : never;
+
+/** What went into a rule, by key. */
+export type Inputs = Readonly<Record<string, Quantity | readonly Quantity[]>>;
+
+/** One key that a rule takes, ready for reading. */
+export interface Slot {
+  readonly key: string;
+  readonly list: boolean;
+  readonly expectation: Expectation;
+}
+
+/** The slots of a declaration, in its order. */
+export function slotsOf(takes: Readonly<Record<string, ScalarSymbol | ListSymbol>>): readonly Slot[] {
+  return Object.entries(takes).map(([key, take]) => ({
+    key,
+    list: "each" in take,
+    expectation: "each" in take ? { ...take, unit: take.each } : take,
+  }));
+}
+
+/** Reads every argument of a rule; throws one `InputError` with all the problems. */
+export function readInputs(id: string, inputs: Readonly<Record<string, unknown>>, slots: readonly Slot[]): Inputs {
+  const problems: Problem[] = [];
+  const read: Record<string, Quantity | readonly Quantity[]> = {};
+  if (typeof inputs !== "object" || (inputs as unknown) === null) {
+    throw new InputError(id, [
+      { path: "", code: "wrong-type", message: "expected one object of named inputs", expected: "an object", received: received(inputs) },
+    ]);
+  }
+
+  for (const { key, list, expectation } of slots) {
+    const input = Object.hasOwn(inputs, key) ? inputs[key] : undefined;
+    if (!list) {
+      const reading = readInput(input, expectation, key);
+      if (reading.ok) read[key] = reading.quantity;
+      else problems.push(reading.problem);
+      continue;
+    }
+    if (!Array.isArray(input) || input.length === 0) {
+      const expected = `a list of one or more values in ${expectation.unit}`;
+      const code = input === undefined ? "missing" : Array.isArray(input) ? "empty" : "wrong-type";
+      problems.push({ path: key, code, message: `expected ${expected}`, expected, received: received(input) });
+      continue;
+    }
+    const items: Quantity[] = [];
+    for (const [index, item] of (input as unknown[]).entries()) {
+      const reading = readInput(item, expectation, `${key}[${index}]`);
+      if (reading.ok) items.push(reading.quantity);
+      else problems.push(reading.problem);
+    }
+    read[key] = Object.freeze(items);
+  }
+
+  const names = Object.keys(inputs);
+  if (names.length > slots.length || problems.length > 0) {
+    const known = slots.map(({ key }) => key);
+    for (const name of names) if (!known.includes(name)) problems.push(unknownKey(name, known, inputs[name]));
+  }
+  if (problems.length > 0) throw new InputError(id, problems);
+  return Object.freeze(read);
+}
+
+/** The problem of a key that nobody asked for, with the nearest known one. */
+export function unknownKey(name: string, known: readonly string[], value: unknown, path = name): Problem {
+  const near = nearestName(name, known);
+  return {
+    path,
+    code: "unknown-key",
+    message: `${name} is not known here${near ? `; did you mean ${near}?` : ""}`,
+    expected: known.join(", "),
+    received: received(value),
+  };
+}

@@ -1,0 +1,17 @@
+import { courses } from "./courses.js";
+import { handbooks } from "./handbooks.js";
+import { iec } from "./iec.js";
+import { national } from "./national.js";
+import { northAmerica } from "./north-america.js";
+import type { Source } from "./source.js";
+
+/** Every publication that the library cites, by key. */
+export const bibliography = { ...iec, ...national, ...northAmerica, ...handbooks, ...courses } as const;
+
+/** Key of a publication: its designation and edition, or a short name for those without one. */
+export type SourceKey = keyof typeof bibliography;
+
+/** The publication behind a key. */
+export function sourceOf(key: SourceKey): Source {
+  return bibliography[key];
+}
