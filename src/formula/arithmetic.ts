@@ -57,7 +57,11 @@ export function divide(a: Decimal, b: Decimal, trust: Trust): Decimal {
 export function power(a: Decimal, b: Decimal, trust: Trust): Decimal {
   const whole = b.isInteger() && b.gte(0) && b.lte(PRECISION);
   const result = a.pow(b);
-  if (!whole || (a.d.length > 1 && !new Wide(a).pow(b).eq(new Wide(result))) || a.precision() * b.toNumber() > PRECISION) {
+  if (
+    !whole ||
+    (a.d.length > 1 && !new Wide(a).pow(b).eq(new Wide(result))) ||
+    a.precision() * b.toNumber() > PRECISION
+  ) {
     lose(trust);
   }
   return result;

@@ -37,7 +37,7 @@ export function choose<U extends Unit>(
   from: Series<U>,
   checksFor: (size: Quantity<DimensionOf<U>>) => readonly Check[],
 ): Choice<U> {
-  return chooseAmong(from.declaration, from.sizes() as readonly Quantity[], checksFor as (size: Quantity) => readonly Check[]) as unknown as Choice<U>;
+  return chooseAmong(from.declaration, from.sizes() as readonly Quantity[], checksFor) as unknown as Choice<U>;
 }
 
 /** Chooses among some sizes of a series, such as those that a terminal takes. */
@@ -50,10 +50,15 @@ export function chooseAmong<Q extends Quantity>(
   const admitted = tried.filter(({ checks }) => !checks.some(isRefused));
   // A recommendation counts only where a size that meets the requirements can also meet it.
   const reachable = new Set(
-    admitted.flatMap(({ checks }) => checks.filter((check) => check.rule.force === "recommendation" && check.verdict === "met")).map(({ id }) => id),
+    admitted
+      .flatMap(({ checks }) =>
+        checks.filter((check) => check.rule.force === "recommendation" && check.verdict === "met"),
+      )
+      .map(({ id }) => id),
   );
   const fails = (check: Check): boolean =>
-    isRefused(check) || (check.rule.force === "recommendation" && check.verdict === "not met" && reachable.has(check.id));
+    isRefused(check) ||
+    (check.rule.force === "recommendation" && check.verdict === "not met" && reachable.has(check.id));
   const at = tried.findIndex(({ checks }) => !checks.some(fails));
   const end = at < 0 ? tried.length : at;
   const rejected = Object.freeze(

@@ -31,7 +31,9 @@ export interface Check {
   readonly remedy: string | null;
 }
 
-type Operand<S> = S extends { readonly unit: infer U extends Unit } ? Input<DimensionOf<U>> | Missing : string | Named | Missing;
+type Operand<S> = S extends { readonly unit: infer U extends Unit }
+  ? Input<DimensionOf<U>> | Missing
+  : string | Named | Missing;
 type LimitOperand<D extends ConditionDeclaration> = D["relation"] extends "one of"
   ? readonly string[] | Missing
   : Operand<D["limit"]>;
@@ -60,7 +62,8 @@ export interface Condition<D extends ConditionDeclaration> {
 
 /** Declares a comparison. Give it literals only. */
 export function condition<const D extends ConditionDeclaration>(declaration: D): Condition<D> {
-  const check = (comparison: Comparison<D>): Check => weigh(declaration, comparison as Comparison<ConditionDeclaration>);
+  const check = (comparison: Comparison<D>): Check =>
+    weigh(declaration, comparison as Comparison<ConditionDeclaration>);
   return Object.assign(check, { kind: "condition" as const, id: declaration.id, declaration });
 }
 
@@ -78,7 +81,13 @@ function weigh(rule: ConditionDeclaration, comparison: Comparison<ConditionDecla
   const absent = sides.value === null || sides.limit === null;
   if (absent && missing.size === 0) {
     throw new InputError(rule.id, [
-      { path: "value", code: "missing", message: "value and limit are due, or what is missing", expected: "value and limit", received: "undefined" },
+      {
+        path: "value",
+        code: "missing",
+        message: "value and limit are due, or what is missing",
+        expected: "value and limit",
+        received: "undefined",
+      },
     ]);
   }
   const { verdict, utilisation } = missing.size > 0 || absent ? OPEN : compare(rule.relation, sides);
@@ -87,7 +96,8 @@ function weigh(rule: ConditionDeclaration, comparison: Comparison<ConditionDecla
     (weakest, side) => weaker(weakest, gradeOf(side)),
     bestGrade(rule.source),
   );
-  const near = verdict === "open" && missing.size === 0 ? "the value is too near the limit for the digits that were kept" : null;
+  const near =
+    verdict === "open" && missing.size === 0 ? "the value is too near the limit for the digits that were kept" : null;
   return Object.freeze({
     id: at === "" ? rule.id : `${rule.id}/${at}`,
     rule,
@@ -116,8 +126,15 @@ function readSides(rule: ConditionDeclaration, comparison: Comparison<ConditionD
     if (input === undefined || isMissing(input)) return null;
     if ("unit" in declared) return quantity(declared, input, path);
     if (typeof input === "string" || isNamed(input)) return input;
-    if (path === "limit" && Array.isArray(input) && input.every((item) => typeof item === "string")) return Object.freeze([...input]);
-    problems.push({ path, code: "wrong-type", message: "expected a name from a closed list", expected: "text", received: received(input) });
+    if (path === "limit" && Array.isArray(input) && input.every((item) => typeof item === "string"))
+      return Object.freeze([...input]);
+    problems.push({
+      path,
+      code: "wrong-type",
+      message: "expected a name from a closed list",
+      expected: "text",
+      received: received(input),
+    });
     return null;
   };
   const sides = {
@@ -140,9 +157,12 @@ function compare(relation: Relation, { value, limit }: Sides): { verdict: Verdic
   if (typeof value === "string" || isNamed(value)) {
     return { verdict: nameOf(value) === nameOf(limit as Named | string) ? "met" : "not met", utilisation: null };
   }
-  const [a, b] = [keptOf(value as Quantity), keptOf(limit as Quantity)];
+  const [a, b] = [keptOf(value!), keptOf(limit as Quantity)];
   if (isUndecided(a.value, b.value, Math.min(a.keeps, b.keeps))) return OPEN;
-  return { verdict: holds(relation, a.value, b.value) ? "met" : "not met", utilisation: share(relation, a.value, b.value) };
+  return {
+    verdict: holds(relation, a.value, b.value) ? "met" : "not met",
+    utilisation: share(relation, a.value, b.value),
+  };
 }
 
 // A value that lost digits on the way is not judged within the reach of what it lost.
@@ -150,7 +170,10 @@ function isUndecided(value: Decimal, limit: Decimal, keeps: number): boolean {
   if (keeps === Infinity) return false;
   const digits = Math.min(keeps, ROUNDED_KEEPS);
   const size = limit.isZero() ? value.abs() : limit.abs();
-  return value.minus(limit).abs().lte(size.times(`1e-${digits}`));
+  return value
+    .minus(limit)
+    .abs()
+    .lte(size.times(`1e-${digits}`));
 }
 
 function holds(relation: Exclude<Relation, "one of">, value: Decimal, limit: Decimal): boolean {

@@ -92,8 +92,7 @@ export interface TableDeclaration extends Declaration {
   /** Headings and their values; the last one varies fastest along a line of cells. */
   readonly columns?: Readonly<Record<string, readonly string[]>>;
   readonly gives:
-    | { readonly unit: Unit; readonly symbol: string }
-    | { readonly names: string; readonly symbol: string };
+    { readonly unit: Unit; readonly symbol: string } | { readonly names: string; readonly symbol: string };
   /** One line a row: its heading, then its cells, two or more spaces apart; `–` where nothing is tabulated. */
   readonly cells: string;
   /** Cells held otherwise than the whole table: `row` or `row | column | column`, by grade. */

@@ -32,7 +32,8 @@ export interface Step {
   readonly detail: string | null;
 }
 
-type AnyOrigin = GivenOrigin | AssumedOrigin | ConversionOrigin | FormulaOrigin | ModelOrigin | LookupOrigin | ChoiceOrigin;
+type AnyOrigin =
+  GivenOrigin | AssumedOrigin | ConversionOrigin | FormulaOrigin | ModelOrigin | LookupOrigin | ChoiceOrigin;
 
 /** Value and unit with every digit, as the working prints it. */
 export function exactText(value: Quantity | Named): string {
@@ -52,26 +53,51 @@ export function stepOf(value: Quantity | Named): Step {
     case "assumed":
       return { ...base, ...none, symbol: "", about: origin.about, source: origin.source };
     case "conversion":
-      return { ...base, ...none, symbol: "", about: "change of unit", substituted: exactText(origin.from), uses: { from: origin.from } };
+      return {
+        ...base,
+        ...none,
+        symbol: "",
+        about: "change of unit",
+        substituted: exactText(origin.from),
+        uses: { from: origin.from },
+      };
     case "formula":
       return { ...base, ...formulaStep(origin) };
     case "model": {
       const { rule, inputs } = origin;
       const { id, about, gives, source, method, digits } = rule;
-      return { ...base, ...none, id, about, symbol: gives.symbol, source, uses: inputs, equation: method, detail: `${digits} digits kept` };
+      return {
+        ...base,
+        ...none,
+        id,
+        about,
+        symbol: gives.symbol,
+        source,
+        uses: inputs,
+        equation: method,
+        detail: `${digits} digits kept`,
+      };
     }
     case "lookup": {
       const { rule, rows, column, asked } = origin;
       const { id, about, gives, source, rowRule } = rule;
-      const place = [`${rule.rows.name} ${rows.join(" to ")}`, ...Object.entries(column).map(([name, at]) => `${name} ${at}`)];
-      const taken = typeof asked === "string" || rows.length === 1 && rows[0] === asked.text ? "" : ` (asked ${exactText(asked)}, row rule: ${rowRule})`;
+      const place = [
+        `${rule.rows.name} ${rows.join(" to ")}`,
+        ...Object.entries(column).map(([name, at]) => `${name} ${at}`),
+      ];
+      const taken =
+        typeof asked === "string" || (rows.length === 1 && rows[0] === asked.text)
+          ? ""
+          : ` (asked ${exactText(asked)}, row rule: ${rowRule})`;
       const uses = typeof asked === "string" ? {} : { [rule.rows.name]: asked };
       return { ...base, ...none, id, about, symbol: gives.symbol, source, uses, detail: `${place.join(", ")}${taken}` };
     }
     case "choice": {
       const { rule, checks, rejected = [] } = origin;
       const { id, about, symbol, source } = rule;
-      const why = rejected.map(({ size, failed }) => `${exactText(size)} fails: ${failed.map(({ rule: { asks } }) => asks).join(" ")}`);
+      const why = rejected.map(
+        ({ size, failed }) => `${exactText(size)} fails: ${failed.map(({ rule: { asks } }) => asks).join(" ")}`,
+      );
       const uses: Record<string, Quantity> = {};
       for (const check of checks ?? []) {
         if (isQuantity(check.value)) uses[`${check.rule.id} value`] = check.value;
@@ -120,7 +146,7 @@ function formulaStep({ rule, inputs }: FormulaOrigin): Omit<Step, "of" | "kind" 
 
 /** What went straight into a value. */
 export function inputsOf(value: Quantity | Named): readonly (Quantity | Named)[] {
-  return Object.values(stepOf(value).uses).flat() as (Quantity | Named)[];
+  return Object.values(stepOf(value).uses).flat();
 }
 
 /**

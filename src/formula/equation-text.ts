@@ -1,5 +1,6 @@
 import type { Expression } from "./expression.js";
 
+// prettier-ignore
 const SIGNS: Readonly<Record<string, string>> = {
   "+": " + ", "-": " − ", "*": " · ", "/": " / ", "^": "^",
   "<": " < ", "<=": " ≤ ", ">": " > ", ">=": " ≥ ", "==": " = ", "!=": " ≠ ",

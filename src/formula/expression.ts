@@ -7,13 +7,24 @@ export type Expression =
   | { readonly kind: "number"; readonly text: string }
   | { readonly kind: "name"; readonly name: string }
   | { readonly kind: "negative"; readonly of: Expression }
-  | { readonly kind: "binary"; readonly operator: BinaryOperator; readonly left: Expression; readonly right: Expression }
-  | { readonly kind: "comparison"; readonly operator: Comparison; readonly left: Expression; readonly right: Expression }
+  | {
+      readonly kind: "binary";
+      readonly operator: BinaryOperator;
+      readonly left: Expression;
+      readonly right: Expression;
+    }
+  | {
+      readonly kind: "comparison";
+      readonly operator: Comparison;
+      readonly left: Expression;
+      readonly right: Expression;
+    }
   | { readonly kind: "logic"; readonly operator: "and" | "or"; readonly left: Expression; readonly right: Expression }
   | { readonly kind: "choice"; readonly test: Expression; readonly then: Expression; readonly otherwise: Expression }
   | { readonly kind: "call"; readonly name: FunctionName; readonly of: readonly Expression[] };
 
 /** Functions of one number. */
+// prettier-ignore
 export const scalarFunctions = ["sqrt", "exp", "log", "abs", "floor", "ceil", "sin", "cos", "tan", "acos", "atan"] as const;
 /** Functions of one list; `min` and `max` also take two or more numbers. */
 export const listFunctions = ["min", "max", "sum", "prod", "count"] as const;
@@ -23,6 +34,8 @@ const functionNames: readonly string[] = [...scalarFunctions, ...listFunctions];
 const TOKEN = /\s*(\d+(?:\.\d+)?|[A-Za-z][A-Za-z0-9]*|<=|>=|==|!=|[-+*/^()<>?:,])/uy;
 const POWER = 7;
 const UNARY = 6;
+// One line shows the order.
+// prettier-ignore
 const binding: Readonly<Record<string, number>> = {
   "?": 1, or: 2, and: 3, "<": 4, "<=": 4, ">": 4, ">=": 4, "==": 4, "!=": 4, "+": 5, "-": 5, "*": 6, "/": 6, "^": POWER,
 };

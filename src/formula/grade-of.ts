@@ -51,7 +51,10 @@ function gradeOfOrigin(origin: AnyOrigin): Grade | null {
 
 /** Grade of a formula: its best source, weakened by its constants. */
 export function ownGrade({ source, constants = {} }: FormulaDeclaration): Grade | null {
-  return Object.values(constants).reduce((weakest, constant) => weaker(weakest, bestGrade(constant.source)), bestGrade(source));
+  return Object.values(constants).reduce(
+    (weakest, constant) => weaker(weakest, bestGrade(constant.source)),
+    bestGrade(source),
+  );
 }
 
 function inputsGrade(inputs: Inputs): Grade | null {

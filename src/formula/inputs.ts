@@ -51,7 +51,13 @@ export function readInputs(id: string, inputs: Readonly<Record<string, unknown>>
   const read: Record<string, Quantity | readonly Quantity[]> = {};
   if (typeof inputs !== "object" || (inputs as unknown) === null) {
     throw new InputError(id, [
-      { path: "", code: "wrong-type", message: "expected one object of named inputs", expected: "an object", received: received(inputs) },
+      {
+        path: "",
+        code: "wrong-type",
+        message: "expected one object of named inputs",
+        expected: "an object",
+        received: received(inputs),
+      },
     ]);
   }
 

@@ -19,7 +19,10 @@ export function isMissing(value: unknown): value is Missing {
 type AllKnown<I> = { readonly [K in keyof I]: Exclude<I[K], Missing> };
 
 /** Calls a function with findings that are all there, or passes on what is missing for any of them. */
-export function whenKnown<I extends Readonly<Record<string, unknown>>, R>(findings: I, use: (known: AllKnown<I>) => R): R | Missing {
+export function whenKnown<I extends Readonly<Record<string, unknown>>, R>(
+  findings: I,
+  use: (known: AllKnown<I>) => R,
+): R | Missing {
   const paths = Object.values(findings).flatMap((finding) => (isMissing(finding) ? finding.missing : []));
   return paths.length > 0 ? missing(...new Set(paths)) : use(findings as AllKnown<I>);
 }

@@ -38,7 +38,13 @@ export function model<const D extends ModelDeclaration>(
     if (!Number.isFinite(result)) {
       const message = "the method gives no finite result for these inputs";
       throw new InputError(id, [
-        { path: gives.symbol, code: "not-finite", message, expected: "a finite result", received: JSON.stringify(doubles) },
+        {
+          path: gives.symbol,
+          code: "not-finite",
+          message,
+          expected: "a finite result",
+          received: JSON.stringify(doubles),
+        },
       ]);
     }
     const origin: ModelOrigin = { kind: "model", rule: declaration, inputs };

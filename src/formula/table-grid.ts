@@ -49,7 +49,12 @@ export function readGrid({ id, cells: text, rows, columns, source, cellGrades = 
       const cell = values[index]!;
       if (cell === NOT_TABULATED) continue;
       const key = `${name} | ${column.join(" | ")}`;
-      const made = Object.freeze({ row: name, column, text: cell, grade: special.get(key) ?? special.get(name) ?? whole });
+      const made = Object.freeze({
+        row: name,
+        column,
+        text: cell,
+        grade: special.get(key) ?? special.get(name) ?? whole,
+      });
       cells.push(made);
       at.set(key, made);
     }

@@ -25,9 +25,10 @@ type RowArgument<D extends TableDeclaration> = D["rows"] extends { readonly unit
   ? { readonly [K in D["rows"]["name"]]: Input<DimensionOf<U>> }
   : { readonly [K in D["rows"]["name"]]: string | Named };
 
-type ColumnArguments<D extends TableDeclaration> = D["columns"] extends Readonly<Record<string, readonly string[]>>
-  ? { readonly [K in keyof D["columns"]]: D["columns"][K][number] }
-  : unknown;
+type ColumnArguments<D extends TableDeclaration> =
+  D["columns"] extends Readonly<Record<string, readonly string[]>>
+    ? { readonly [K in keyof D["columns"]]: D["columns"][K][number] }
+    : unknown;
 
 type Given<D extends TableDeclaration> = D["gives"] extends { readonly unit: infer U extends Unit }
   ? Quantity<DimensionOf<U>>
@@ -63,7 +64,11 @@ export function table<const D extends TableDeclaration>(
   }) as unknown as Table<RowArgument<D> & ColumnArguments<D>, Given<D>>;
 }
 
-function cellFor(declaration: TableDeclaration, grid: Grid, headings: Readonly<Record<string, unknown>>): Quantity | Named {
+function cellFor(
+  declaration: TableDeclaration,
+  grid: Grid,
+  headings: Readonly<Record<string, unknown>>,
+): Quantity | Named {
   const { id, rows: heading, columns = {} } = declaration;
   const problems: Problem[] = [];
   const known = [heading.name, ...Object.keys(columns)];
@@ -88,10 +93,19 @@ function cellFor(declaration: TableDeclaration, grid: Grid, headings: Readonly<R
   const found = row.rows.map((name) => grid.at.get(`${name} | ${columnKey}`));
   const absent = found.findIndex((cell) => cell === undefined);
   if (absent >= 0) {
-    const place = [`${heading.name} ${row.rows[absent]}`, ...Object.entries(column).map(([name, value]) => `${name} ${value}`)];
+    const place = [
+      `${heading.name} ${row.rows[absent]}`,
+      ...Object.entries(column).map(([name, value]) => `${name} ${value}`),
+    ];
     const message = `${declaration.about}: nothing is tabulated for ${place.join(", ")}`;
     throw new InputError(id, [
-      { path: heading.name, code: "not-tabulated", message, expected: "a tabulated combination", received: place.join(", ") },
+      {
+        path: heading.name,
+        code: "not-tabulated",
+        message,
+        expected: "a tabulated combination",
+        received: place.join(", "),
+      },
     ]);
   }
   const cells = found as Cell[];
@@ -109,14 +123,18 @@ function cellFor(declaration: TableDeclaration, grid: Grid, headings: Readonly<R
   return makeQuantity(between(row.asked as Quantity, row.rows, cells), unit, origin);
 }
 
-type FoundRow =
-  | { readonly rows: readonly string[]; readonly asked: Quantity | string }
-  | { readonly problem: Problem };
+type FoundRow = { readonly rows: readonly string[]; readonly asked: Quantity | string } | { readonly problem: Problem };
 
 function readRow(declaration: TableDeclaration, grid: Grid, input: unknown): FoundRow {
   const { rows: heading, rowRule } = declaration;
   const fail = (code: Problem["code"], message: string): FoundRow => ({
-    problem: { path: heading.name, code, message, expected: `one of ${grid.rows.join(", ")}`, received: received(input) },
+    problem: {
+      path: heading.name,
+      code,
+      message,
+      expected: `one of ${grid.rows.join(", ")}`,
+      received: received(input),
+    },
   });
   if ("names" in heading) {
     const name = typeof input === "object" && input !== null && "name" in input ? input.name : input;
@@ -144,7 +162,11 @@ function readRow(declaration: TableDeclaration, grid: Grid, input: unknown): Fou
   }
 }
 
-function between(asked: Quantity, rows: readonly string[], cells: readonly Cell[]): { value: InstanceType<typeof Exact>; keeps: number } {
+function between(
+  asked: Quantity,
+  rows: readonly string[],
+  cells: readonly Cell[],
+): { value: InstanceType<typeof Exact>; keeps: number } {
   const kept = keptOf(asked);
   const trust: Trust = { keeps: kept.keeps };
   const [low, high] = rows.map((row) => new Exact(row));

@@ -17,7 +17,11 @@ import type { DimensionOf, Unit } from "./units.js";
  * given("39.2 V", "V", "datasheet rev. 2").text; // "39.2"
  * ```
  */
-export function given<U extends Unit>(input: Input<DimensionOf<U>>, unit: U, statedIn?: string): Quantity<DimensionOf<U>> {
+export function given<U extends Unit>(
+  input: Input<DimensionOf<U>>,
+  unit: U,
+  statedIn?: string,
+): Quantity<DimensionOf<U>> {
   const origin: GivenOrigin = Object.freeze(statedIn === undefined ? { kind: "given" } : { kind: "given", statedIn });
   const reading = readInput(input, { unit }, dimensionOf(unit), origin);
   if (!reading.ok) throw new InputError("given", [reading.problem]);

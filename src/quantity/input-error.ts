@@ -56,6 +56,7 @@ export function received(value: unknown): string {
   if (typeof value === "number" || typeof value === "bigint") return String(value);
   if (value === null || value === undefined || typeof value === "boolean") return String(value);
   if (Array.isArray(value)) return `a list of ${value.length}`;
-  if (typeof value === "object" && "text" in value && "unit" in value) return `${String(value.text)} ${String(value.unit)}`;
+  if (typeof value === "object" && "text" in value && "unit" in value)
+    return `${String(value.text)} ${String(value.unit)}`;
   return typeof value === "object" ? "an object" : `a ${typeof value}`;
 }

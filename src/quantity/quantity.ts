@@ -85,7 +85,7 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
   }
 
   in(unit: UnitOf<D>): Quantity<D> {
-    return convertQuantity<D>(this as unknown as Quantity<D>, unit);
+    return convertQuantity<D>(this, unit);
   }
 
   show(options: ShowOptions = {}): string {
@@ -112,7 +112,7 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
 
 /** Makes a quantity; for `quantity/` and `formula/` only, so that no number arises without an origin. */
 export function makeQuantity<D extends Dimension>(kept: Kept, unit: UnitOf<D>, origin: Origin): Quantity<D> {
-  return new ExactQuantity<D>(kept, unit, origin) as unknown as Quantity<D>;
+  return new ExactQuantity<D>(kept, unit, origin);
 }
 
 /** The decimal behind a quantity; for `quantity/` and `formula/` only. */
@@ -151,7 +151,7 @@ export function convertQuantity<D extends Dimension>(quantity: Quantity<D>, unit
       },
     ]);
   }
-  const origin: ConversionOrigin = { kind: "conversion", from: quantity as unknown as Quantity };
+  const origin: ConversionOrigin = { kind: "conversion", from: quantity };
   return makeQuantity<D>(convert(from, unit, ExactQuantity.kept(quantity)), unit, origin);
 }
 

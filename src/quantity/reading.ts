@@ -17,8 +17,7 @@ export type Input<D extends Dimension = Dimension> = number | string | Quantity<
 
 /** A quantity in the documented unit, or what is wrong with the input. */
 export type Reading<D extends Dimension> =
-  | { readonly ok: true; readonly quantity: Quantity<D> }
-  | { readonly ok: false; readonly problem: Problem };
+  { readonly ok: true; readonly quantity: Quantity<D> } | { readonly ok: false; readonly problem: Problem };
 
 const UNSTATED: GivenOrigin = /* @__PURE__ */ Object.freeze({ kind: "given" });
 

@@ -97,7 +97,10 @@ export type Dimension = Units[Unit][0];
 export type DimensionOf<U extends Unit> = Units[U][0];
 
 /** The units of one kind of quantity. */
-export type UnitOf<D extends Dimension> = { [U in Unit]: Units[U][0] extends D ? U : never }[Unit];
+export type UnitOf<D extends Dimension> = UnitsByDimension[D];
+
+// A lookup by key lets the compiler see that a quantity of one kind is a quantity.
+type UnitsByDimension = { readonly [D in Dimension]: { [U in Unit]: Units[U][0] extends D ? U : never }[Unit] };
 
 /** Zero points, in the unit itself, of the two units that have one apart from their kind's first unit. */
 export const zeroPoints: { readonly [U in Unit]?: string } = { "°F": "32" };
