@@ -6,7 +6,8 @@ export interface Source {
   /** Year of the edition; `null` where none is stated. */
   readonly year: number | null;
   /** Standard, law, handbook, paper, catalogue, magazine, course, data set, trade practice. */
-  readonly kind: "standard" | "law" | "handbook" | "paper" | "catalogue" | "magazine" | "course" | "agency" | "dataset" | "practice";
+  readonly kind:
+    "standard" | "law" | "handbook" | "paper" | "catalogue" | "magazine" | "course" | "agency" | "dataset" | "practice";
   readonly address?: string;
   /** What a reader must know before leaning on it. */
   readonly note?: string;
