@@ -5,4 +5,13 @@ export const northAmerica = {
   "NFPA 70:2017": { title: "National Electrical Code", publisher: "NFPA", year: 2017, kind: "standard" },
   "NFPA 70:2020": { title: "National Electrical Code", publisher: "NFPA", year: 2020, kind: "standard" },
   "NFPA 70:2023": { title: "National Electrical Code", publisher: "NFPA", year: 2023, kind: "standard" },
+  "ANSI C84.1:2020": { title: "Electric power systems and equipment – Voltage ratings (60 Hz)", publisher: "ANSI / NEMA", year: 2020, kind: "standard" },
+  "IEEE 1547:2018": { title: "Interconnection and interoperability of distributed energy resources with associated electric power systems interfaces", publisher: "IEEE", year: 2018, kind: "standard" },
+  "IEEE 1547:2003": { title: "Interconnecting distributed resources with electric power systems", publisher: "IEEE", year: 2003, kind: "standard", address: "| superseded by the 2018 edition" },
+  "IEEE 1547.1:2020": { title: "Conformance test procedures for equipment interconnecting distributed energy resources with electric power systems", publisher: "IEEE", year: 2020, kind: "standard" },
+  "California Rule 21:2018": { title: "Electric Rule 21, generating facility interconnections, smart inverter settings", publisher: "California investor-owned utilities", year: 2018, kind: "law" },
+  "ISO-NE source requirements:2018": { title: "Inverter source requirement document of ISO New England", publisher: "ISO New England", year: 2018, kind: "standard" },
+  "UL1741SB test scripts:2026": { title: "Conformance-test scripts that transcribe tables of IEEE 1547-2018 and 1547.1-2020, commit dd11a39", publisher: "individual author, University of Arizona (public repository)", year: 2026, kind: "dataset", address: "https://github.com/ua-kxie/UL1741SB", note: "copies without an editor" },
+  "IEEE 1547.1 test scripts:2022": { title: "IEEE 1547.1 conformance test scripts, commit 3517e7f", publisher: "Sandia National Laboratories, SunSpec Alliance, CanmetENERGY (public repository)", year: 2022, kind: "dataset", address: "https://github.com/sandialabs/svp_1547.1", note: "copies without an editor" },
+  "NEC 2017 transcription:undated": { title: "Public repository with transcribed articles of the National Electrical Code 2017", publisher: "individual author", year: null, kind: "dataset", address: "| copies without an editor" },
 } as const satisfies Record<string, Source>;
