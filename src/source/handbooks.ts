@@ -13,4 +13,10 @@ export const handbooks = {
   "Mitolo:2009": { title: "Electrical Safety of Low-Voltage Systems", publisher: "McGraw-Hill", year: 2009, kind: "handbook" },
   "Linsley:undated": { title: "Basic Electrical Installation Work", publisher: "Newnes", year: null, kind: "handbook" },
   "Filipino Engineer:undated": { title: "Maximum cable length and earth fault loop impedance, series of articles", publisher: "filipinoengineer.org", year: null, kind: "magazine" },
+  "SIBA fuse.on:2012": { title: "fuse.on 2/2012, selection of fuses for photovoltaics", publisher: "SIBA", year: 2012, kind: "catalogue" },
+  "Altech gPV chart:undated": { title: "PV protection: selection chart of gPV fuses 10 × 38, data book page 5", publisher: "Altech Corp.", year: null, kind: "catalogue", address: "https://pdf.ic37.com/ALTECH/004110423_datasheet_20452445/004110423_5.html" },
+  "Solahart module manual:undated": { title: "Module installation manual, version 1", publisher: "Solahart Industries", year: null, kind: "catalogue", address: "https://manualshive.com/ru/manual/solahart/suncell-solahart345v1/1313231?page=10" },
+  "EcoInnovation pump manual:2019": { title: "Pump installation manual V2.1", publisher: "EcoInnovation", year: 2019, kind: "catalogue", address: "https://www.manualslib.com/manual/2096828/Ecoinnovation-React-Pump.html?page=47" },
+  "Primesolar blog:2025": { title: "String sizing and voltage drop (shop blog)", publisher: "primesolar.shop", year: 2025, kind: "magazine", address: "https://www.primesolar.shop/string-sizing-and-voltage-drop-wiring-a-compliant-and-efficient-solar-system-in-nz" },
+  "Aurensol guide:undated": { title: "Stringhe e MPPT (shop guide)", publisher: "aurensol.com", year: null, kind: "magazine", address: "https://aurensol.com/it/blogs/guias-tecnicas/diseno-strings-mppt-inversor-regulador" },
 } as const satisfies Record<string, Source>;
