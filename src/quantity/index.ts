@@ -15,6 +15,7 @@ export {
   type Quantity,
   type ShowOptions,
 } from "./quantity.js";
+export { restate } from "./restate.js";
 export { type Expectation, type Input, type Reading, readInput } from "./reading.js";
 export { asciiUnit, unitFromText } from "./unit-text.js";
 export { dimensionOf, unitsOf } from "./conversion.js";

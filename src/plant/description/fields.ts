@@ -1,0 +1,105 @@
+import * as z from "zod/mini";
+import {
+  type DimensionOf,
+  type Domain,
+  domainText,
+  type Problem,
+  type Quantity,
+  readInput,
+  type Unit,
+} from "../../quantity/index.js";
+
+/**
+ * What a key of the description is: a fact must be there; a finding may be left out, and the checks that need it are then
+ * open; a choice may be left out or be "choose", and the library chooses.
+ */
+export type Role = "fact" | "finding" | "choice";
+
+/** Marks where an issue of a schema carries a ready problem. */
+export interface ProblemIssue {
+  readonly code: "custom";
+  readonly message: string;
+  readonly params: { readonly problem: Problem };
+}
+
+const PATH_FROM_SCHEMA = "";
+
+function quantitySchema<U extends Unit>(units: readonly [U, ...U[]], about: string, domain: Domain) {
+  const read = z.transform((input: string | number, context): Quantity<DimensionOf<U>> => {
+    // The first unit is the documented one; the others are other ways in which a datasheet prints the same fact.
+    let problem: Problem | undefined;
+    for (const unit of units) {
+      const reading = readInput(input, unit === units[0] ? { unit, ...domain } : { unit }, PATH_FROM_SCHEMA);
+      if (reading.ok) return reading.quantity;
+      problem ??= reading.problem;
+    }
+    context.issues.push({ code: "custom", message: problem!.message, params: { problem }, input });
+    return z.NEVER;
+  });
+  const description = `${about} [${units.join(" or ")}]; ${domainText(domain, units[0])}`;
+  return z.pipe(z.union([z.string(), z.number()]), read).check(z.meta({ description, unit: units[0] }));
+}
+
+/** A quantity that must be there. */
+export function fact<U extends Unit>(unit: U | readonly [U, ...U[]], about: string, domain: Domain = {}) {
+  return quantitySchema(asList(unit), about, domain).check(z.meta({ ...metaOf(unit, about, domain), role: "fact" }));
+}
+
+/** A quantity that may be left out; the checks that need it are then open. */
+export function finding<U extends Unit>(unit: U | readonly [U, ...U[]], about: string, domain: Domain = {}) {
+  const schema = quantitySchema(asList(unit), about, domain);
+  return z.optional(schema.check(z.meta({ ...metaOf(unit, about, domain), role: "finding" })));
+}
+
+/** A quantity that the library chooses where it is left out or "choose". */
+export function choice<U extends Unit>(unit: U | readonly [U, ...U[]], about: string, domain: Domain = {}) {
+  const schema = z.union([z.literal("choose"), quantitySchema(asList(unit), about, domain)]);
+  return z.optional(schema.check(z.meta({ ...metaOf(unit, about, domain), role: "choice" })));
+}
+
+function asList<U extends Unit>(unit: U | readonly [U, ...U[]]): readonly [U, ...U[]] {
+  return Array.isArray(unit) ? (unit as unknown as readonly [U, ...U[]]) : [unit as U];
+}
+
+function metaOf<U extends Unit>(unit: U | readonly [U, ...U[]], about: string, domain: Domain) {
+  const units = asList(unit);
+  return { description: `${about} [${units.join(" or ")}]; ${domainText(domain, units[0])}`, unit: units[0] };
+}
+
+/** A name: text that is not empty. */
+export function name(about: string) {
+  return z.string().check(z.minLength(1), z.maxLength(200), z.meta({ description: about, role: "fact" }));
+}
+
+/** Text that may be left out. */
+export function note(about: string) {
+  return z.optional(z.string().check(z.maxLength(2000), z.meta({ description: about, role: "finding" })));
+}
+
+/** One of a closed list, required. */
+export function oneOf<const L extends readonly [string, ...string[]]>(list: L, about: string) {
+  return z.enum(list as unknown as { [K in L[number]]: K }).check(z.meta({ description: about, role: "fact" }));
+}
+
+/** One of a closed list that may be left out. */
+export function perhapsOneOf<const L extends readonly [string, ...string[]]>(list: L, about: string) {
+  return z.optional(z.enum(list as unknown as { [K in L[number]]: K }).check(z.meta({ description: about, role: "finding" })));
+}
+
+/** A count of things. */
+export function count(about: string, least = 1) {
+  return z.int().check(z.gte(least), z.lte(1_000_000), z.meta({ description: about, role: "fact" }));
+}
+
+/** A count that may be left out. */
+export function perhapsCount(about: string, least = 0) {
+  return z.optional(z.int().check(z.gte(least), z.lte(1_000_000), z.meta({ description: about, role: "finding" })));
+}
+
+/** Yes or no, or left out. */
+export function perhaps(about: string) {
+  return z.optional(z.boolean().check(z.meta({ description: about, role: "finding" })));
+}
+
+/** Where the values of an object are from. */
+export const statedIn = note("where the values of this object are from: a datasheet and its revision, a survey, an assumption");

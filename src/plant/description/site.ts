@@ -1,0 +1,17 @@
+import * as z from "zod/mini";
+import { finding, perhapsOneOf, statedIn } from "./fields.js";
+
+/** The place: its temperatures, height and exposure to lightning. */
+export const siteSchema = z.strictObject({
+  coldest: finding("°C", "lowest ambient temperature to design for", { from: -90, to: 40, usual: [-60, 30] }),
+  hottest: finding("°C", "highest ambient temperature to design for", { from: -20, to: 70, usual: [0, 60] }),
+  altitude: finding("m", "height above sea level", { from: -450, to: 9000, usual: [-450, 6000] }),
+  lightningDensity: finding("1/(km²·a)", "lightning flashes to ground, a square kilometre and year", { from: 0, to: 100 }),
+  terrain: perhapsOneOf(["rural or suburban", "urban"], "surroundings of the supply line, for the lightning risk"),
+  building: perhapsOneOf(
+    ["individual residential", "ground-mounted plant", "service, industrial or agricultural", "public gathering"],
+    "class of the building, for surge protection and voltage ceilings",
+  ),
+  soilResistivity: finding("Ω·m", "resistivity of the soil", { above: 0, usual: [1, 20000] }),
+  statedIn,
+});

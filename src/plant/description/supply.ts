@@ -1,0 +1,72 @@
+import * as z from "zod/mini";
+import { fact, finding, name, note, oneOf, perhaps, perhapsOneOf, statedIn } from "./fields.js";
+
+/** A board: what feeds it and what it must carry. */
+export const boardSchema = z.strictObject({
+  name: name("name of the board"),
+  busbarRating: finding("A", "rated current of its busbar", { above: 0, usual: [10, 10_000] }),
+  mainSwitch: finding("A", "rated current of its main switch", { above: 0, usual: [10, 10_000] }),
+  supplyDevice: note("device that feeds it from the supply side: characteristic and rating, such as gG 35 A"),
+  loadDevices: finding("A", "sum of the ratings of the devices of its loads", { from: 0, usual: [1, 100_000] }),
+  sourceAtOppositeEnd: perhaps("whether the plant feeds it at the end opposite to the supply"),
+  statedIn,
+});
+
+const impedanceSchema = z.strictObject({
+  r: finding("Ω", "resistance", { from: 0, usual: [0, 100] }),
+  x: finding("Ω", "reactance", { from: 0, usual: [0, 100] }),
+});
+
+/** The supply at the point where the installation is connected. */
+export const supplySchema = z.strictObject({
+  at: name("the board at which the supply arrives"),
+  earthing: perhapsOneOf(["TN-S", "TN-C-S", "TN-C", "TT", "IT", "solidly grounded"], "earthing system"),
+  lineToNeutral: finding("V", "nominal voltage, line to neutral", { above: 0, usual: [50, 400] }),
+  frequency: finding("Hz", "nominal frequency", { above: 0, usual: [50, 60] }),
+  loop: z.optional(
+    z.strictObject({
+      lineToProtective: z.optional(impedanceSchema),
+      lineToNeutral: z.optional(impedanceSchema),
+      lineToLine: z.optional(impedanceSchema),
+      statedIn,
+    }),
+  ),
+  network: z.optional(
+    z.strictObject({
+      r: finding("Ω", "resistance of one line of the network, from its source to the connection point", { from: 0, usual: [0, 10] }),
+      x: finding("Ω", "reactance of one line of the network", { from: 0, usual: [0, 10] }),
+      shortCircuitPower: finding("VA", "short-circuit power at the connection point", { above: 0, usual: [1e4, 1e9] }),
+      otherPlants: finding("VA", "apparent power of the other plants at the same connection point", { from: 0, usual: [0, 1e8] }),
+      statedIn,
+    }),
+  ),
+  largestFaultCurrent: finding("A", "largest prospective short-circuit current", { above: 0, usual: [100, 200_000] }),
+  smallestFaultCurrent: finding("A", "smallest prospective short-circuit current", { above: 0, usual: [50, 200_000] }),
+  serviceDevice: note("device of the service: characteristic and rating, such as gG 63 A"),
+  exportLimit: finding("W", "agreed largest feed-in power", { from: 0, usual: [0, 1e8] }),
+  displacementFactor: finding("1", "cos φ that the operator asks for", { above: 0, to: 1 }),
+  reactiveDirection: perhapsOneOf(["injecting", "absorbing"], "direction of the reactive power at that cos φ"),
+  statedIn,
+});
+
+/** The earth electrode of the installation. */
+export const electrodeSchema = z.strictObject({
+  resistance: finding("Ω", "resistance of the electrode", { above: 0, usual: [0.1, 5000] }),
+  buried: perhapsOneOf(
+    ["protected against corrosion and mechanically", "protected against corrosion", "bare"],
+    "how the earthing conductor is buried, where it is",
+  ),
+  material: perhapsOneOf(["copper", "steel"], "material of the earthing conductor"),
+  statedIn,
+});
+
+/** A transformer of the plant's own. */
+export const transformerSchema = z.strictObject({
+  apparentPower: fact("VA", "rated apparent power", { above: 0, usual: [1000, 100_000_000] }),
+  shortCircuitVoltage: fact("%", "short-circuit voltage", { above: 0, to: 30 }),
+  loadLoss: finding("W", "load loss at rated current", { above: 0, usual: [10, 1_000_000] }),
+  secondaryVoltage: fact("V", "rated voltage of the low-voltage side", { above: 0, usual: [100, 1000] }),
+  neutral: oneOf(["earthed", "isolated"], "neutral of the low-voltage side"),
+  upstreamShortCircuitPower: finding("VA", "short-circuit power of the network before it", { above: 0, usual: [1e6, 1e11] }),
+  statedIn,
+});

@@ -1,0 +1,150 @@
+import { type Check, isMissing, isNamed, type Known, type Named, type Step, stepOf } from "../../formula/index.js";
+import type { ConditionDeclaration } from "../../formula/index.js";
+import { isQuantity, type Quantity } from "../../quantity/index.js";
+import { bibliography, type Citation, type Grade, grades, type SourceKey } from "../../source/index.js";
+import { type PlantRecord, type RecordedCheck, type RecordedDeclaration, type RecordedNumber, type RecordedStep, recordedVerdict } from "./record.js";
+
+/** Turns quantities and checks into plain JSON, and keeps each step, declaration and source once. */
+export interface Recorder {
+  number(quantity: Quantity): RecordedNumber;
+  /** A number, or `null` for what is not there. */
+  perhaps(quantity: Known<Quantity> | null | undefined): RecordedNumber | null;
+  check(check: Check): RecordedCheck;
+  assumption(quantity: Quantity): PlantRecord["assumptions"][number];
+  steps(): Readonly<Record<string, RecordedStep>>;
+  declarations(): PlantRecord["declarations"];
+  sources(): PlantRecord["sources"];
+}
+
+type AnyRule = { readonly id: string; readonly source: readonly Citation[] };
+
+function kindOf(step: Step): RecordedDeclaration["kind"] | null {
+  switch (step.kind) {
+    case "formula":
+    case "model":
+      return step.kind;
+    case "lookup":
+      return "table";
+    case "choice":
+      return "series";
+    default:
+      return null;
+  }
+}
+
+/** Makes a recorder; with `working: false` it keeps no steps. */
+export function makeRecorder({ working }: { readonly working: boolean }): Recorder {
+  const ids = new Map<Quantity | Named, string>();
+  const byText = new Map<string, string>();
+  const steps: Record<string, RecordedStep> = {};
+  const declarations = new Map<string, RecordedDeclaration>();
+  const cited = new Map<SourceKey, Set<Grade>>();
+
+  function cite(source: readonly Citation[]): void {
+    for (const { in: key, grade } of source) {
+      const seen = cited.get(key);
+      if (seen) seen.add(grade);
+      else cited.set(key, new Set([grade]));
+    }
+  }
+
+  function declare(kind: RecordedDeclaration["kind"], rule: AnyRule): void {
+    if (declarations.has(rule.id)) return;
+    declarations.set(rule.id, { kind, ...rule } as unknown as RecordedDeclaration);
+    cite(rule.source);
+    for (const constant of Object.values((rule as { constants?: Record<string, AnyRule> }).constants ?? {})) cite(constant.source);
+  }
+
+  function idOf(value: Quantity | Named): string {
+    const known = ids.get(value);
+    if (known !== undefined) return known;
+    const step = stepOf(value);
+    const uses: Record<string, string | readonly string[]> = {};
+    for (const [key, used] of Object.entries(step.uses)) uses[key] = Array.isArray(used) ? used.map(idOf) : idOf(used as Quantity);
+    const kind = kindOf(step);
+    if (kind && step.id !== null) declare(kind, (value.origin as unknown as { rule: AnyRule }).rule);
+    else cite(step.source);
+    const recorded = recordedStep(step, uses);
+    const text = JSON.stringify(recorded);
+    let id = byText.get(text);
+    if (id === undefined) {
+      id = `s${byText.size + 1}`;
+      byText.set(text, id);
+      steps[id] = recorded;
+    }
+    ids.set(value, id);
+    return id;
+  }
+
+  function number(quantity: Quantity): RecordedNumber {
+    const id = idOf(quantity);
+    const { grade } = steps[id]!;
+    const { text: value, unit } = quantity;
+    return working ? { value, unit, step: id, grade } : { value, unit, grade };
+  }
+
+  function side(value: Check["value"] | Check["limit"]): RecordedCheck["limit"] {
+    if (value === null || typeof value === "string") return value;
+    if (isNamed(value)) return value.name;
+    return isQuantity(value) ? number(value) : (value as readonly string[]);
+  }
+
+  function check({ id, rule, at, verdict, value, limit, utilisation, grade, missing, because, remedy }: Check): RecordedCheck {
+    declare("condition", rule as ConditionDeclaration);
+    return {
+      id,
+      rule: rule.id,
+      at,
+      asks: rule.asks,
+      force: rule.force,
+      verdict: recordedVerdict(verdict),
+      value: side(value) as RecordedCheck["value"],
+      relation: rule.relation,
+      limit: side(limit),
+      utilisation,
+      source: rule.source[0] ?? null,
+      grade,
+      missing,
+      because,
+      remedy,
+    };
+  }
+
+  return {
+    number,
+    perhaps: (quantity) => (quantity === null || quantity === undefined || isMissing(quantity) ? null : number(quantity)),
+    check,
+    assumption: (quantity) => {
+      const { about, source } = quantity.origin as unknown as { about: string; source: readonly Citation[] };
+      return { about, value: number(quantity), source };
+    },
+    steps: () => steps,
+    declarations: () => Object.fromEntries([...declarations].sort(([a], [b]) => (a < b ? -1 : 1))),
+    sources: () =>
+      [...cited]
+        .sort(([a], [b]) => (a < b ? -1 : 1))
+        .map(([key, seen]) => ({ key, grades: grades.filter((grade) => seen.has(grade)), ...bibliography[key] })),
+  };
+}
+
+function recordedStep(step: Step, uses: RecordedStep["uses"] & object): RecordedStep {
+  const { of, kind, id, symbol, about, equation, substituted, result, source, grade, detail } = step;
+  const origin = of.origin as { readonly rows?: readonly string[]; readonly column?: Readonly<Record<string, string>> };
+  return {
+    kind,
+    ...(id === null ? {} : { id }),
+    ...(symbol === "" ? {} : { symbol }),
+    about,
+    ...(equation === null ? {} : { equation }),
+    ...(substituted === null ? {} : { substituted }),
+    result,
+    value: isQuantity(of) ? of.text : of.name,
+    unit: isQuantity(of) ? of.unit : "",
+    ...(isQuantity(of) && of.rounded ? { rounded: true as const } : {}),
+    ...(Object.keys(uses).length === 0 ? {} : { uses }),
+    ...(detail === null ? {} : { detail }),
+    ...(kind === "lookup" ? { rows: origin.rows ?? [], column: origin.column ?? {} } : {}),
+    ...(source.length === 0 ? {} : { source }),
+    grade,
+  };
+}
