@@ -1,0 +1,53 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join, relative, sep } from "node:path";
+import type { Case, Change, Erratum, Guard, Lock, Terms } from "../evidence/formats/index.js";
+
+/** A file of reference data, with the subject that its folder or name says. */
+export interface DataFile<T> {
+  /** Path within its folder, with forward slashes. */
+  readonly path: string;
+  readonly subject: string;
+  readonly content: T;
+}
+
+/** Everything that `reference-data/` holds, as it was read; a schema has not seen it yet. */
+export interface ReferenceFiles {
+  readonly cases: readonly DataFile<readonly Case[]>[];
+  readonly guards: readonly DataFile<Guard>[];
+  readonly errata: readonly DataFile<readonly Erratum[]>[];
+  readonly terms: readonly DataFile<Terms>[];
+  readonly changes: readonly Change[];
+  readonly lock: Lock | null;
+}
+
+/** Every JSON file below a folder, in the order of the alphabet; none where the folder is not there. */
+export function readFolder<T>(folder: string): readonly DataFile<T>[] {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .map((path) => path.split(sep).join("/"))
+    .filter((path) => path.endsWith(".json"))
+    .sort()
+    .map((path) => ({ path, subject: path.split(/[/.]/)[0]!, content: readJson<T>(join(folder, path)) }));
+}
+
+/** Reads one JSON file; a syntax error names the file. */
+export function readJson<T>(path: string): T {
+  try {
+    return JSON.parse(readFileSync(path, "utf8")) as T;
+  } catch (error) {
+    throw new Error(`${relative(".", path)}: ${error instanceof Error ? error.message : String(error)}`);
+  }
+}
+
+/** Reads the reference data of a folder. */
+export function readReferenceFiles(folder: string): ReferenceFiles {
+  const single = <T>(name: string): T | null => (existsSync(join(folder, name)) ? readJson<T>(join(folder, name)) : null);
+  return {
+    cases: readFolder(join(folder, "cases")),
+    guards: readFolder(join(folder, "guards")),
+    errata: readFolder(join(folder, "errata")),
+    terms: readFolder(join(folder, "terms")),
+    changes: single<readonly Change[]>("changes.json") ?? [],
+    lock: single<Lock>("lock.json"),
+  };
+}
