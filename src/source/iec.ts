@@ -45,4 +45,6 @@ export const iec = {
   "IEC 63027:undated": { title: "Photovoltaic power systems – DC arc detection and interruption", publisher: "IEC", year: null, kind: "standard" },
   "IEC 61730-1:undated": { title: "Photovoltaic (PV) module safety qualification – Part 1: Requirements for construction", publisher: "IEC", year: null, kind: "standard" },
   "EN 61730-2:undated": { title: "Photovoltaic (PV) module safety qualification – Part 2: Requirements for testing", publisher: "CENELEC", year: null, kind: "standard" },
+  "IEC 60287-1-1:2006": { title: "Electric cables – Calculation of the current rating – Part 1-1: Current rating equations and calculation of losses – General", publisher: "IEC", year: 2006, kind: "standard" },
+  "IEC 60028:1925": { title: "International standard of resistance for copper", publisher: "IEC", year: 1925, kind: "standard" },
 } as const satisfies Record<string, Source>;
