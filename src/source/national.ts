@@ -39,7 +39,6 @@ export const national = {
   "ESB Networks micro-generation:2021": { title: "Conditions governing the connection and operation of micro-generation", publisher: "ESB Networks", year: 2021, kind: "standard" },
   "EU 2016/631:2016": { title: "Commission Regulation (EU) 2016/631, requirements for grid connection of generators", publisher: "European Union", year: 2016, kind: "law" },
   "EU 2016/1388:2016": { title: "Commission Regulation (EU) 2016/1388, network code on demand connection", publisher: "European Union", year: 2016, kind: "law", address: "https://legislation.gov.uk/eur/2016/1388/annexes/2020-12-31" },
-  "MCS PV guide:2012": { title: "Guide to the installation of photovoltaic systems", publisher: "Microgeneration Certification Scheme", year: 2012, kind: "handbook" },
   "IS/IEC 62548:undated": { title: "Photovoltaic (PV) arrays – Design requirements (Indian adoption of IEC 62548)", publisher: "BIS", year: null, kind: "standard", note: "The edition is not stated where it was seen." },
   "AS/NZS 5033:2021": { title: "Installation and safety requirements for photovoltaic (PV) arrays", publisher: "Standards Australia / Standards New Zealand", year: 2021, kind: "standard" },
   "AS/NZS 5033:2014": { title: "Installation and safety requirements for photovoltaic (PV) arrays", publisher: "Standards Australia / Standards New Zealand", year: 2014, kind: "standard", note: "The manual that was seen quotes section numbers of the 2012 and 2014 editions." },
@@ -47,4 +46,5 @@ export const national = {
   "SS 638:undated": { title: "Code of practice for electrical installations (Singapore), part 7", publisher: "Singapore Standards", year: null, kind: "standard" },
   "UTE C15-712-1:2010": { title: "Installations photovoltaïques raccordées au réseau public de distribution", publisher: "UTE", year: 2010, kind: "standard" },
   "MCS guide:2012": { title: "Guide to the Installation of Photovoltaic Systems", publisher: "MCS with ECA", year: 2012, kind: "handbook" },
+  "NZ low-voltage range:2010": { title: "Electricity (Safety) Regulations of New Zealand, supply range before 13 November 2025", publisher: "New Zealand Government", year: 2010, kind: "law" },
 } as const satisfies Record<string, Source>;
