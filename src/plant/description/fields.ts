@@ -24,13 +24,16 @@ export interface ProblemIssue {
 
 const PATH_FROM_SCHEMA = "";
 
+/** The quantity of one unit, or of either of several. */
+type QuantityIn<U extends Unit> = U extends Unit ? Quantity<DimensionOf<U>> : never;
+
 function quantitySchema<U extends Unit>(units: readonly [U, ...U[]], about: string, domain: Domain) {
-  const read = z.transform((input: string | number, context): Quantity<DimensionOf<U>> => {
+  const read = z.transform((input: string | number, context): QuantityIn<U> => {
     // The first unit is the documented one; the others are other ways in which a datasheet prints the same fact.
     let problem: Problem | undefined;
     for (const unit of units) {
       const reading = readInput(input, unit === units[0] ? { unit, ...domain } : { unit }, PATH_FROM_SCHEMA);
-      if (reading.ok) return reading.quantity;
+      if (reading.ok) return reading.quantity as QuantityIn<U>;
       problem ??= reading.problem;
     }
     context.issues.push({ code: "custom", message: problem!.message, params: { problem }, input });
@@ -55,6 +58,14 @@ export function finding<U extends Unit>(unit: U | readonly [U, ...U[]], about: s
 export function choice<U extends Unit>(unit: U | readonly [U, ...U[]], about: string, domain: Domain = {}) {
   const schema = z.union([z.literal("choose"), quantitySchema(asList(unit), about, domain)]);
   return z.optional(schema.check(z.meta({ ...metaOf(unit, about, domain), role: "choice" })));
+}
+
+/** A conductor size: a section, a gauge size such as 10 AWG where the wiring rules count in gauges, or left to choice. */
+export function conductorSize(about: string) {
+  const gauge = z.string().check(z.regex(/^\d+(\/0)? AWG$/));
+  const section = quantitySchema(["mm²"], about, { above: 0, usual: [0.5, 1000] });
+  const description = `${about} [mm² or kcmil], a gauge size such as 10 AWG, or "choose"`;
+  return z.optional(z.union([z.literal("choose"), gauge, section]).check(z.meta({ description, unit: "mm²", role: "choice" })));
 }
 
 function asList<U extends Unit>(unit: U | readonly [U, ...U[]]): readonly [U, ...U[]] {

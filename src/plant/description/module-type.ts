@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { fact, finding, note, perhaps, perhapsCount, perhapsOneOf, statedIn } from "./fields.js";
+import { fact, finding, note, perhaps, perhapsOneOf, statedIn } from "./fields.js";
 
 /** A module type as its datasheet gives it, at standard test conditions. */
 export const moduleTypeSchema = z.strictObject({
@@ -11,18 +11,21 @@ export const moduleTypeSchema = z.strictObject({
   mppCurrent: fact("A", "current at maximum power I_MPP", { above: 0, usual: [0.1, 30] }),
   openCircuitVoltageCoefficient: fact(["1/K", "V/K"], "temperature coefficient of U_OC", { usual: [-0.006, -0.001] }),
   shortCircuitCurrentCoefficient: finding(["1/K", "A/K"], "temperature coefficient of I_SC", { usual: [-0.001, 0.002] }),
+  mppCurrentCoefficient: finding(["1/K", "A/K"], "temperature coefficient of I_MPP", { usual: [-0.002, 0.002] }),
   maximumPowerCoefficient: finding(["1/K"], "temperature coefficient of P_max", { usual: [-0.007, -0.001] }),
   mppVoltageCoefficient: finding(["1/K", "V/K"], "temperature coefficient of U_MPP", { usual: [-0.007, -0.001] }),
   maximumSystemVoltage: finding("V", "largest system voltage", { above: 0, usual: [50, 2000] }),
   maximumSeriesFuse: finding("A", "largest overcurrent protection rating", { above: 0, usual: [1, 60] }),
-  cells: perhapsCount("cells in series", 1),
+  cellsInSeries: finding("1", "cells in series", { from: 1, to: 1000 }),
   technology: perhapsOneOf(["crystalline silicon", "thin film"], "cell technology"),
   nominalOperatingCellTemperature: finding("°C", "cell temperature at 800 W/m², 20 °C and 1 m/s", { above: 20, to: 80 }),
   protectionClass: perhapsOneOf(["0", "II", "III"], "class of protection against electric shock"),
   bifacial: perhaps("whether the rear yields as well"),
-  bifacialityFactor: finding("1", "bifaciality of the short-circuit current", { above: 0, to: 1 }),
+  bifacialityOfCurrent: finding("1", "bifaciality of the short-circuit current", { above: 0, to: 1 }),
+  bifacialityOfPower: finding("1", "bifaciality of the maximum power", { above: 0, to: 1 }),
   rearIrradiance: finding("W/m²", "irradiance on the rear to design for", { from: 0, to: 1000 }),
-  powerTolerance: z.optional(z.tuple([fact("%", "lower tolerance of P_max"), fact("%", "upper tolerance of P_max")])),
+  powerToleranceLow: finding("1", "lower tolerance of P_max, as a share", { from: -0.2, to: 0.2 }),
+  powerToleranceHigh: finding("1", "upper tolerance of P_max, as a share", { from: -0.2, to: 0.2 }),
   connector: note("make and type of the connectors"),
   connectorRating: finding("A", "rated current of the connectors", { above: 0, usual: [5, 100] }),
   connectorVoltage: finding("V", "rated voltage of the connectors", { above: 0, usual: [50, 2000] }),
@@ -36,8 +39,8 @@ export const roofSchema = z.strictObject({
   tilt: finding("deg", "tilt against the horizontal", { from: 0, to: 90 }),
   azimuth: finding("deg", "direction that it faces, clockwise from north", { from: 0, below: 360 }),
   mounting: perhapsOneOf(
-    ["open rack", "tilted roof mount", "close roof mount", "insulated back"],
-    "how the modules are cooled: open rack, raised above a roof, close to it, or built in",
+    ["open rack", "close roof mount", "insulated back"],
+    "how the modules are cooled: open rack, close to a roof, or built in",
   ),
   hottestCell: finding("°C", "hottest cell temperature to design for, where it is known better than by the mounting", { from: 0, to: 120 }),
   wind: finding("m/s", "wind speed of the hot design case", { from: 0, to: 30 }),

@@ -50,6 +50,11 @@ function problemsOfIssue(schema: z.ZodMiniType, input: unknown, issue: Issue): P
       const ready = branches.flat().find((inner) => inner.code === "custom" || inner.path.length > 0);
       const listed = branches.flat().find((inner) => inner.code === "invalid_value");
       if (value === undefined) return [problem("missing", "missing", "a value")];
+      const literals = branches.flat().flatMap((inner) => (inner.code === "invalid_value" && inner.path.length === 0 ? inner.values : []));
+      if (literals.length > 0 && !ready && typeof value !== "object") {
+        const expected = literals.map(String).join(", ");
+        return [problem("not-in-list", `must be one of ${expected}`, expected)];
+      }
       const bare = branches.every((errors) => errors.every((inner) => inner.code === "invalid_type" && inner.path.length === 0));
       if (bare) return [problem("wrong-type", "expected a number or text with a unit", "a number or text with a unit")];
       const branch = ready ? branches.find((errors) => errors.includes(ready))! : listed ? [listed] : branches[0]!;

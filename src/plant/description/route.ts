@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { choice, fact, finding, name, note, oneOf, perhaps, perhapsCount, perhapsOneOf, statedIn } from "./fields.js";
+import { choice, conductorSize, fact, finding, name, note, oneOf, perhaps, perhapsCount, perhapsOneOf, statedIn } from "./fields.js";
 
 /** One stretch of a route: where the cable lies, and how warm and how crowded it is there. */
 export const stretchSchema = z.strictObject({
@@ -22,11 +22,10 @@ const cableSchema = z.strictObject({
   kind: oneOf(["PV", "multi-core", "single-core"], "PV cable, or cable with several cores or one"),
   conductor: perhapsOneOf(["copper", "aluminium"], "conductor metal; copper for PV cable"),
   insulation: perhapsOneOf(["PVC", "XLPE"], "insulation: PVC for 70 °C, XLPE or EPR for 90 °C"),
-  size: choice("mm²", "section of a line conductor", { above: 0, usual: [0.5, 1000] }),
-  awg: note("size by gauge, such as 10 AWG, where the wiring rules are in gauge sizes"),
+  size: conductorSize("section of a line conductor"),
   parallel: perhapsCount("conductors in parallel, for each line", 1),
   neutral: perhapsOneOf(["none", "full", "reduced"], "neutral conductor"),
-  protectiveConductor: choice("mm²", "section of the protective conductor", { above: 0, usual: [0.5, 1000] }),
+  protectiveConductor: conductorSize("section of the protective conductor"),
   type: note("type designation as printed on the sheath"),
 });
 

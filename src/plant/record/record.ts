@@ -10,8 +10,8 @@ export const RECORD_FORMAT = "pv-to-grid/record@1";
 export interface RecordedNumber {
   readonly value: string;
   readonly unit: string;
-  /** Key into `steps`; absent where the record was made without working. */
-  readonly step?: string;
+  /** Key into `steps`, which a record made without working leaves out. */
+  readonly step: string;
   /** `null` where only inputs of the user stand behind it. */
   readonly grade: Grade | null;
 }
@@ -75,6 +75,23 @@ export interface ToDo {
   readonly about: string;
 }
 
+/** Voltages of one string at one cell temperature. */
+export interface RecordedVoltages {
+  readonly at: "coldest" | "standard test conditions" | "hottest";
+  readonly cellTemperature: RecordedNumber;
+  readonly openCircuit: RecordedNumber;
+  readonly mpp: RecordedNumber | null;
+}
+
+/** A limit of a string's voltage, for the ladder. */
+export interface RecordedLimit {
+  readonly key: string;
+  readonly name: string;
+  readonly end: "longest" | "shortest";
+  readonly force: Force;
+  readonly voltage: RecordedNumber;
+}
+
 /** Equal strings on one tracker. */
 export interface RecordedString {
   readonly inverter: string;
@@ -84,15 +101,74 @@ export interface RecordedString {
   readonly count: number;
   readonly shortest: RecordedNumber | null;
   readonly longest: RecordedNumber | null;
+  /** Ids of the checks that the next shorter and the next longer string would fail. */
   readonly limitedBy: { readonly shortest: string | null; readonly longest: string | null };
   /** U_OC at the coldest cell temperature. */
   readonly coldVoltage: RecordedNumber | null;
   /** U_MPP at the hottest cell temperature. */
   readonly hotVoltage: RecordedNumber | null;
-  readonly stcVoltage: RecordedNumber | null;
   readonly maximumCurrent: RecordedNumber | null;
-  /** Voltages over cell temperature, for the figure: temperature, U_OC and U_MPP of the string. */
-  readonly limits: readonly { readonly name: string; readonly voltage: RecordedNumber }[];
+  readonly voltages: readonly RecordedVoltages[];
+  readonly limits: readonly RecordedLimit[];
+}
+
+/** One tracker and what it carries. */
+export interface RecordedTracker {
+  readonly inverter: string;
+  readonly tracker: string;
+  readonly inputs: number;
+  readonly inputsUsed: number;
+  readonly inputsToSeal: number;
+  readonly mppCurrent: RecordedNumber | null;
+  readonly maximumCurrent: RecordedNumber | null;
+}
+
+/** A point of the way from the grid's source to an inverter, with the voltage that the plant makes there. */
+export interface RecordedVoltagePoint {
+  readonly inverter: string;
+  readonly name: string;
+  readonly part: "network" | "installation";
+  /** Rise over the stretch that ends here, and over all stretches up to here. */
+  readonly change: RecordedNumber | null;
+  readonly total: RecordedNumber | null;
+  readonly totalShare: RecordedNumber | null;
+  readonly voltage: RecordedNumber | null;
+}
+
+/** A setting that the installer selects or enters at the inverter. */
+export interface RecordedSetting {
+  readonly key: string;
+  readonly label: string;
+  readonly kind: string;
+  readonly value: RecordedNumber | null;
+  readonly lineToNeutral: RecordedNumber | null;
+  readonly lineToLine: RecordedNumber | null;
+  readonly delay: RecordedNumber | null;
+  readonly source: Citation;
+  readonly grade: Grade;
+  /** What must be done before it is entered. */
+  readonly confirm: string | null;
+}
+
+/** A named result of earthing, bonding or surge protection at a place. */
+export interface RecordedFinding {
+  readonly subject: "earthing" | "surge" | "protection";
+  readonly what: string;
+  readonly at: string;
+  readonly value: RecordedNumber | string | null;
+  readonly checks: readonly string[];
+}
+
+/** What an instrument should read on a string at first switch-on. */
+export interface RecordedReading {
+  readonly inverter: string;
+  readonly tracker: string;
+  readonly roof: string;
+  readonly what: string;
+  readonly at: string;
+  readonly expected: RecordedNumber | null;
+  readonly low: RecordedNumber | null;
+  readonly high: RecordedNumber | null;
 }
 
 /** One route and what was found for it. */
@@ -149,7 +225,11 @@ export interface PlantRecord {
   readonly chosen: readonly string[];
   readonly verified: readonly string[];
   readonly strings: readonly RecordedString[];
+  readonly trackers: readonly RecordedTracker[];
   readonly routes: readonly RecordedRoute[];
+  readonly findings: readonly RecordedFinding[];
+  readonly grid: { readonly voltageProfile: readonly RecordedVoltagePoint[]; readonly settings: readonly RecordedSetting[] };
+  readonly readings: readonly RecordedReading[];
   readonly checks: readonly RecordedCheck[];
   readonly assumptions: readonly { readonly about: string; readonly value: RecordedNumber; readonly source: readonly Citation[] }[];
   readonly cautions: readonly string[];

@@ -32,8 +32,8 @@ function kindOf(step: Step): RecordedDeclaration["kind"] | null {
   }
 }
 
-/** Makes a recorder; with `working: false` it keeps no steps. */
-export function makeRecorder({ working }: { readonly working: boolean }): Recorder {
+/** Makes a recorder. */
+export function makeRecorder(): Recorder {
   const ids = new Map<Quantity | Named, string>();
   const byText = new Map<string, string>();
   const steps: Record<string, RecordedStep> = {};
@@ -80,7 +80,7 @@ export function makeRecorder({ working }: { readonly working: boolean }): Record
     const id = idOf(quantity);
     const { grade } = steps[id]!;
     const { text: value, unit } = quantity;
-    return working ? { value, unit, step: id, grade } : { value, unit, grade };
+    return { value, unit, step: id, grade };
   }
 
   function side(value: Check["value"] | Check["limit"]): RecordedCheck["limit"] {
