@@ -71,4 +71,5 @@ export const courses = {
   "Amozeshbargh post 69:undated": { title: "Worked example of a PV string, post 69", publisher: "amozeshbargh.ir", year: null, kind: "course", address: "https://amozeshbargh.ir/post-69" },
   "Newsletter on AS/NZS 5033:undated": { title: "The solar array standard AS/NZS 5033 in full detail, part 1 (newsletter)", publisher: "newsletter.solarenergyph.shop", year: null, kind: "magazine", address: "https://newsletter.solarenergyph.shop/p/the-solar-array-standard-as-nzs-5033-in-full-detail" },
   "California permitting guidebook:2015": { title: "Solar Permitting Guidebook (slides)", publisher: "State of California / Brooks Engineering", year: 2015, kind: "agency" },
+  "Penn State AE 868:undated": { title: "AE 868 Commercial solar electric systems, lecture on wiring", publisher: "Penn State, College of Earth and Mineral Sciences", year: null, kind: "course", address: "https://www.e-education.psu.edu/ae868/node/967" },
 } as const satisfies Record<string, Source>;

@@ -21,4 +21,6 @@ export const northAmerica = {
   "UL 1741:undated": { title: "Inverters, converters, controllers and interconnection system equipment", publisher: "UL", year: null, kind: "standard" },
   "NABCEP study guide:2005": { title: "Study guide for photovoltaic system installers and sample examination questions", publisher: "NABCEP / Brooks Engineering", year: 2005, kind: "course" },
   "North American Clean Energy:2022": { title: "Get ready for NEC 2023, 15 November 2022", publisher: "North American Clean Energy", year: 2022, kind: "magazine", address: "https://www.nacleanenergy.com/solar/get-ready-for-nec-2023" },
+  "NFPA 70:2008": { title: "National Electrical Code", publisher: "NFPA", year: 2008, kind: "standard" },
+  "NFPA 70:2005": { title: "National Electrical Code", publisher: "NFPA", year: 2005, kind: "standard" },
 } as const satisfies Record<string, Source>;

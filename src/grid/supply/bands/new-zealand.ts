@@ -1,0 +1,33 @@
+import { formula } from "../../../formula/index.js";
+
+/** Lowest supply voltage of New Zealand from 13 November 2025. @function */
+export const newZealand_2025_lowestVoltage = /* @__PURE__ */ formula({
+  id: "grid/new-zealand-2025-lowest-voltage",
+  about: "lowest supply voltage of New Zealand from 13 November 2025",
+  takes: { nominalVoltage: { unit: "V", symbol: "U_n", about: "nominal voltage", above: 0, usual: [50, 1000] } },
+  constants: {
+    newZealandLower: {
+      value: "0.1", unit: "1", symbol: "δ_lo", about: "share of the nominal voltage by which the supply may be lower",
+      source: [{ in: "NZ low-voltage range:2025", clause: "supply range", grade: "reproduced", seen: "EEA on the supply range:2025, body" }],
+    },
+  },
+  gives: { unit: "V", symbol: "U_min" },
+  expression: "nominalVoltage * (1 - newZealandLower)",
+  source: [{ in: "NZ low-voltage range:2025", clause: "supply range", grade: "reproduced", seen: "EEA on the supply range:2025, body" }],
+});
+
+/** Highest supply voltage of New Zealand from 13 November 2025. @function */
+export const newZealand_2025_highestVoltage = /* @__PURE__ */ formula({
+  id: "grid/new-zealand-2025-highest-voltage",
+  about: "highest supply voltage of New Zealand from 13 November 2025",
+  takes: { nominalVoltage: { unit: "V", symbol: "U_n", about: "nominal voltage", above: 0, usual: [50, 1000] } },
+  constants: {
+    newZealandUpper: {
+      value: "0.1", unit: "1", symbol: "δ_hi", about: "share of the nominal voltage by which the supply may be higher",
+      source: [{ in: "NZ low-voltage range:2025", clause: "supply range", grade: "reproduced", seen: "EEA on the supply range:2025, body" }],
+    },
+  },
+  gives: { unit: "V", symbol: "U_max" },
+  expression: "nominalVoltage * (1 + newZealandUpper)",
+  source: [{ in: "NZ low-voltage range:2025", clause: "supply range", grade: "reproduced", seen: "EEA on the supply range:2025, body" }],
+});
