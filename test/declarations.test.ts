@@ -1,6 +1,7 @@
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
 import { childrenOf, type Expression, readExpression } from "../src/formula/expression.js";
+import { subjects } from "../.config/package-map.js";
 import { type DeclaredRule, declaredRules } from "./harness/declared-rules.js";
 
 const rules = declaredRules();
@@ -9,6 +10,12 @@ describe("declared rules", () => {
   it("bear one id each", () => {
     const ids = rules.map(({ id }) => id);
     expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
+  });
+
+  it.each(subjects())("of %s stand in its public face", async (folder) => {
+    const face = (await import(`../src/${folder}/index.ts`)) as object;
+    const due = rules.filter(({ file, name }) => file.folder === folder && name !== null).map(({ name }) => name!);
+    expect(due.filter((name) => !(name in face))).toEqual([]);
   });
 
   for (const rule of rules) {
