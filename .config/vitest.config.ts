@@ -22,7 +22,15 @@ export default defineConfig({
     setupFiles: [`${root}test/harness/fast-check.ts`],
     projects: [
       { extends: true, test: { name: "source", include: ["test/**/*.test.ts"], exclude: NEEDS_BUILD } },
-      { extends: true, test: { name: "package", include: NEEDS_BUILD, testTimeout: 120_000, hookTimeout: 120_000 } },
+      {
+        extends: true,
+        test: {
+          name: "package",
+          include: NEEDS_BUILD,
+          globalSetup: `${root}test/package/installed.ts`,
+          testTimeout: 120_000,
+        },
+      },
     ],
     coverage: { provider: "v8", include: ["src/**"], reporter: ["text"], reportsDirectory: "coverage" },
   },

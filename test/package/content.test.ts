@@ -1,0 +1,52 @@
+/** What is in the tarball, and what the linters of packages say of it. */
+import { execFileSync, spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { homedir, tmpdir } from "node:os";
+import { join } from "node:path";
+import { publint } from "publint";
+import { formatMessage } from "publint/utils";
+import { expect, inject, it } from "vitest";
+import { root } from "../harness/built.js";
+
+const AT_THE_TOP = ["CHANGELOG.md", "CITATION.cff", "LICENSE", "README.md", "package.json"];
+const BELOW = /^(?:dist\/.+\.(?:js|cjs|d\.ts|d\.cts)|reference-data\/.+\.json|shared\/.+\.json)$/;
+
+/** Paths of the packed files. */
+function packed(): string[] {
+  return execFileSync("tar", ["tzf", inject("installed").tarball], { encoding: "utf8" })
+    .trim()
+    .split("\n")
+    .map((path) => path.replace(/^package\//, ""));
+}
+
+it("holds the build, the reference data, the schemas and the papers, and nothing else", () => {
+  expect(packed().filter((path) => !AT_THE_TOP.includes(path) && !BELOW.test(path))).toEqual([]);
+});
+
+it("names no place of the machine that built it", () => {
+  const installed = join(inject("installed").module, "node_modules/pv-to-grid");
+  const places = [root.replace(/\/$/, ""), homedir(), tmpdir(), "sourceMappingURL"].filter((place) => place.length > 1);
+  const telling = packed().filter((path) => {
+    const text = readFileSync(join(installed, path), "utf8");
+    return places.some((place) => text.includes(place));
+  });
+  expect(telling).toEqual([]);
+});
+
+it("satisfies publint", async () => {
+  const pkgDir = join(inject("installed").module, "node_modules/pv-to-grid");
+  const { messages, pkg } = await publint({ pkgDir, strict: true, pack: false });
+  expect(messages.map((message) => formatMessage(message, pkg))).toEqual([]);
+});
+
+it("has the right types for each way of importing", () => {
+  const lint = join(root, "node_modules/.bin/attw");
+  const { status, stdout } = spawnSync(
+    lint,
+    ["--no-definitely-typed", "--format", "ascii", inject("installed").tarball],
+    {
+      encoding: "utf8",
+    },
+  );
+  expect(status, stdout).toBe(0);
+});
