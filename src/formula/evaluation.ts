@@ -78,7 +78,8 @@ export function compile(tree: Expression, symbols: readonly string[]): Evaluate 
       }
       case "min":
       case "max": {
-        const extreme = name === "min" ? Exact.min : Exact.max;
+        const extreme = (...values: readonly Decimal[]): Decimal =>
+          name === "min" ? Exact.min(...values) : Exact.max(...values);
         if (of.length === 1) {
           const items = list(of[0]!);
           return (call) => extreme(...items(call));

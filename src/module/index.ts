@@ -1,8 +1,12 @@
 /**
- * What a module gives: its datasheet, temperature coefficients, cell temperature and translation of values.
+ * What a module gives: its datasheet, temperature coefficients, cell temperature, one-diode model and translation of values.
  *
  * @packageDocumentation
  */
+export { bifacialEquivalentIrradiance } from "./bifacial/bifacial-equivalent-irradiance.js";
+export { bifacialRearIrradiance } from "./bifacial/bifacial-rear-irradiance.js";
+export { bifacialShortCircuitCurrent } from "./bifacial/bifacial-short-circuit-current.js";
+export { lesserBifaciality } from "./bifacial/lesser-bifaciality.js";
 export { coldCellTemperature } from "./cell-temperature/cold-cell-temperature.js";
 export { faimanConstantHeatLoss } from "./cell-temperature/faiman-constant-heat-loss.js";
 export { faimanModuleTemperature } from "./cell-temperature/faiman-module-temperature.js";
@@ -10,6 +14,7 @@ export { faimanWindHeatLoss } from "./cell-temperature/faiman-wind-heat-loss.js"
 export { type HotCell, hotCellTemperature } from "./cell-temperature/hot-cell-temperature.js";
 export { type Mounting, mountings } from "./cell-temperature/mountings.js";
 export { noctCellTemperature } from "./cell-temperature/noct-cell-temperature.js";
+export { nominalModuleOperatingTemperature } from "./cell-temperature/nominal-module-operating-temperature.js";
 export { risenCellTemperature } from "./cell-temperature/risen-cell-temperature.js";
 export { sandiaCellRise } from "./cell-temperature/sandia-cell-rise.js";
 export { sandiaCellTemperature } from "./cell-temperature/sandia-cell-temperature.js";
@@ -23,16 +28,34 @@ export { mppVoltageCoefficientFromPower } from "./coefficient/mpp-voltage-coeffi
 export { mppVoltageCoefficientFromShortCircuit } from "./coefficient/mpp-voltage-coefficient-from-short-circuit.js";
 export { relativeCurrentCoefficient } from "./coefficient/relative-current-coefficient.js";
 export { relativeVoltageCoefficient } from "./coefficient/relative-voltage-coefficient.js";
+export { flatVoltageFactor } from "./correction-factor/flat-voltage-factor.js";
+export { iec62548_2016_voltageFactor } from "./correction-factor/iec-62548-2016-voltage-factor.js";
+export { nfpa70_2005_690_7 } from "./correction-factor/nfpa70-2005-690-7.js";
+export { nfpa70_2008_690_7 } from "./correction-factor/nfpa70-2008-690-7.js";
+export { nfpa70_2017_690_7_a } from "./correction-factor/nfpa70-2017-690-7-a.js";
+export { nfpa70_2020_690_7_a } from "./correction-factor/nfpa70-2020-690-7-a.js";
+export { nfpa70_2023_690_7_a } from "./correction-factor/nfpa70-2023-690-7-a.js";
+export { openCircuitVoltageByFactor } from "./correction-factor/open-circuit-voltage-by-factor.js";
+export { uteC15VoltageFactor } from "./correction-factor/ute-c15-voltage-factor.js";
 export { type DesignTemperatures, type DesignVoltages, designVoltages } from "./datasheet/design-voltages.js";
 export { type ModuleAt, moduleAt } from "./datasheet/module-at.js";
 export type { CurrentCoefficient, ModuleDatasheet, VoltageCoefficient } from "./datasheet/module-datasheet.js";
 export { type Module, type MppVoltageCoefficientBasis, readModule } from "./datasheet/read-module.js";
+export { openCircuitVoltageRatio } from "./iec-60891/open-circuit-voltage-ratio.js";
+export { procedure1Current } from "./iec-60891/procedure1-current.js";
+export { procedure1Voltage } from "./iec-60891/procedure1-voltage.js";
+export { procedure2Current2009 } from "./iec-60891/procedure2-current-2009.js";
+export { procedure2Current2021 } from "./iec-60891/procedure2-current-2021.js";
+export { procedure2Voltage2009 } from "./iec-60891/procedure2-voltage-2009.js";
+export { procedure2Voltage2021 } from "./iec-60891/procedure2-voltage-2021.js";
+export { seriesResistanceAt } from "./iec-60891/series-resistance-at.js";
 export { maximumPowerAt } from "./translation/maximum-power-at.js";
 export { maximumPowerUnder } from "./translation/maximum-power-under.js";
 export { mppCurrentAt } from "./translation/mpp-current-at.js";
 export { mppCurrentUnder } from "./translation/mpp-current-under.js";
 export { mppVoltageAt } from "./translation/mpp-voltage-at.js";
 export { openCircuitVoltageAt } from "./translation/open-circuit-voltage-at.js";
+export { openCircuitVoltageUnder } from "./translation/open-circuit-voltage-under.js";
 export { shortCircuitCurrentAt } from "./translation/short-circuit-current-at.js";
 export { shortCircuitCurrentUnder } from "./translation/short-circuit-current-under.js";
 export { voltageAt } from "./translation/voltage-at.js";

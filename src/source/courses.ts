@@ -72,4 +72,9 @@ export const courses = {
   "Newsletter on AS/NZS 5033:undated": { title: "The solar array standard AS/NZS 5033 in full detail, part 1 (newsletter)", publisher: "newsletter.solarenergyph.shop", year: null, kind: "magazine", address: "https://newsletter.solarenergyph.shop/p/the-solar-array-standard-as-nzs-5033-in-full-detail" },
   "California permitting guidebook:2015": { title: "Solar Permitting Guidebook (slides)", publisher: "State of California / Brooks Engineering", year: 2015, kind: "agency" },
   "Penn State AE 868:undated": { title: "AE 868 Commercial solar electric systems, lecture on wiring", publisher: "Penn State, College of Earth and Mineral Sciences", year: null, kind: "course", address: "https://www.e-education.psu.edu/ae868/node/967" },
+  "GuidEnR switching devices:undated": { title: "Calibrage des dispositifs de coupure et de section côté CC (course page)", publisher: "GuidEnR Photovoltaïque", year: null, kind: "course", address: "https://www.photovoltaique.guidenr.fr/informations_techniques/dimensionnement-photovoltaique-continu/calibrage-coupure-sectionnement.php" },
+  "PVEducation:undated": { title: "PVCDROM, photovoltaics education pages", publisher: "PVEducation", year: null, kind: "course", address: "https://www.pveducation.org/pvcdrom" },
+  "Solar engineering functions:undated": { title: "University course library of solar engineering functions (after Duffie and Beckman)", publisher: "Public repository", year: null, kind: "course", note: "A copy without an editor" },
+  "Home Power record lows:undated": { title: "ASHRAE vs. Record Lows (sidebar)", publisher: "Home Power", year: null, kind: "magazine", address: "http://www.homepower.com/node/11598" },
+  "NF C 15-100 course:undated": { title: "Intensités admissibles (course after NF C 15-100)", publisher: "I. Sadky", year: null, kind: "course", address: "http://sadky.ismail.free.fr/electrar/cours/i_admissible/intro.htm" },
 } as const satisfies Record<string, Source>;

@@ -47,4 +47,8 @@ export const iec = {
   "EN 61730-2:undated": { title: "Photovoltaic (PV) module safety qualification – Part 2: Requirements for testing", publisher: "CENELEC", year: null, kind: "standard" },
   "IEC 60287-1-1:2006": { title: "Electric cables – Calculation of the current rating – Part 1-1: Current rating equations and calculation of losses – General", publisher: "IEC", year: 2006, kind: "standard" },
   "IEC 60028:1925": { title: "International standard of resistance for copper", publisher: "IEC", year: 1925, kind: "standard" },
+  "IEC TS 60904-1-2:2019": { title: "Photovoltaic devices – Part 1-2: Measurement of current-voltage characteristics of bifacial photovoltaic devices", publisher: "IEC", year: 2019, kind: "standard" },
+  "IEC TS 60904-1-2:2024": { title: "Photovoltaic devices – Part 1-2: Measurement of current-voltage characteristics of bifacial photovoltaic devices", publisher: "IEC", year: 2024, kind: "standard" },
+  "IEC 61215-1:2021": { title: "Terrestrial photovoltaic (PV) modules – Design qualification and type approval – Part 1: Test requirements", publisher: "IEC", year: 2021, kind: "standard" },
+  "IEC 61853-2:2016": { title: "Photovoltaic (PV) module performance testing and energy rating – Part 2: Spectral responsivity, incidence angle and module operating temperature measurements", publisher: "IEC", year: 2016, kind: "standard" },
 } as const satisfies Record<string, Source>;

@@ -23,4 +23,5 @@ export const northAmerica = {
   "North American Clean Energy:2022": { title: "Get ready for NEC 2023, 15 November 2022", publisher: "North American Clean Energy", year: 2022, kind: "magazine", address: "https://www.nacleanenergy.com/solar/get-ready-for-nec-2023" },
   "NFPA 70:2008": { title: "National Electrical Code", publisher: "NFPA", year: 2008, kind: "standard" },
   "NFPA 70:2005": { title: "National Electrical Code", publisher: "NFPA", year: 2005, kind: "standard" },
+  "ASHRAE Fundamentals:2013": { title: "Handbook of Fundamentals, climatic design information, chapter 14 and station data", publisher: "ASHRAE", year: 2013, kind: "handbook" },
 } as const satisfies Record<string, Source>;
