@@ -9,7 +9,7 @@ import { expect, inject, it } from "vitest";
 import { root } from "../harness/built.js";
 
 const AT_THE_TOP = ["CHANGELOG.md", "CITATION.cff", "LICENSE", "README.md", "package.json"];
-const BELOW = /^(?:dist\/.+\.(?:js|cjs|d\.ts|d\.cts)|reference-data\/.+\.json|shared\/.+\.json)$/;
+const BELOW = /^(?:dist\/.+\.(?:js|cjs|d\.ts|d\.cts)|(?:reference-data|shared)\/.+\.(?:json|md))$/;
 
 /** Paths of the packed files. */
 function packed(): string[] {
