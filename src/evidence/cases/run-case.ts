@@ -2,7 +2,7 @@ import { type Catalogue, catalogue } from "../../catalogue/catalogue.js";
 import { isInputError } from "../../quantity/index.js";
 import type { Digits } from "../digits.js";
 import type { Case } from "../formats/index.js";
-import { CaseFault, resultOf } from "./call.js";
+import { type Found, resultOf } from "./call.js";
 import { judge, type Judgement } from "./judgement.js";
 import { inputsWith, numbersOf, type PrintedNumber } from "./printed-inputs.js";
 import { searchRanges } from "./rounded-inputs.js";
@@ -18,15 +18,15 @@ export interface Outcome {
   readonly share: string | null;
   /** Why a case fails. */
   readonly problem: string | null;
-  /** The result that was judged, with its derivation where it is a quantity. */
-  readonly result: unknown;
+  /** What was judged, with the value whose working leads to it. */
+  readonly found: Found | null;
 }
 
 /** Runs a case with some numbers of its inputs replaced, within the ranges of rounded inputs where the case says so. */
 export function judgeWith(one: Case, replaced: ReadonlyMap<PrintedNumber, Digits>, from: Catalogue): Judgement | null {
   const judgeAt = (point: ReadonlyMap<PrintedNumber, Digits>): Judgement | null => {
     try {
-      return judge(resultOf(one.checks, inputsWith(one, point), one.at, from), one.expected);
+      return judge(resultOf(one.checks, inputsWith(one, point), one.at, from).leaf, one.expected);
     } catch (error) {
       if (isInputError(error)) return null;
       throw error;
@@ -38,19 +38,16 @@ export function judgeWith(one: Case, replaced: ReadonlyMap<PrintedNumber, Digits
 
 /** Runs one case. */
 export function runCase(one: Case, from: Catalogue = catalogue()): Outcome {
-  const base = { case: one, agrees: false, computed: null, share: null, result: null };
+  const base = { case: one, agrees: false, computed: null, share: null, found: null };
   try {
-    const result = resultOf(one.checks, inputsWith(one), one.at, from);
-    const nominal = judge(result, one.expected);
+    const found = resultOf(one.checks, inputsWith(one), one.at, from);
+    const nominal = judge(found.leaf, one.expected);
     const judged = one.inputsRounded && !nominal.agrees ? (judgeWith(one, new Map(), from) ?? nominal) : nominal;
     const status = one.erratum !== null ? "disputed" : judged.agrees ? "agrees" : "deviates";
     const share = one.inputsRounded && nominal.agrees ? "0" : judged.share;
-    return { case: one, status, agrees: judged.agrees, computed: nominal.computed, share, problem: null, result };
+    return { case: one, status, agrees: judged.agrees, computed: nominal.computed, share, problem: null, found };
   } catch (error) {
-    if (error instanceof CaseFault || isInputError(error) || error instanceof Error) {
-      return { ...base, status: "fails", problem: error.message };
-    }
-    throw error;
+    return { ...base, status: "fails", problem: error instanceof Error ? error.message : String(error) };
   }
 }
 

@@ -1,4 +1,5 @@
 import type { Rule } from "../../catalogue/catalogue.js";
+import { add, digitsText, lastDigit, minus, readDigits } from "../digits.js";
 import type { CopyGuard } from "../formats/index.js";
 
 /** A shipped cell: its table, its place as text (`2.5 | copper | C`) and its printed text. */
@@ -43,4 +44,11 @@ export function copiedCells({ id, cells, columns = [[]] }: CopyGuard): ReadonlyM
 /** The sizes that a copy of a series prints: every number of its lines. */
 export function copiedSizes({ cells }: CopyGuard): readonly string[] {
   return cells.flatMap((text) => text.trim().split(/\s+/)).filter((text) => text !== "");
+}
+
+/** A cell's text with its last digit one more and one less; for a name, another name. */
+export function lastDigitShifts(text: string): readonly string[] {
+  const digits = readDigits(text);
+  if (!digits) return [`not ${text}`];
+  return [add(digits, lastDigit(digits)), minus(digits, lastDigit(digits))].map(digitsText);
 }

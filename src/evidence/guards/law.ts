@@ -4,7 +4,7 @@ import { agreement } from "../agreement.js";
 import { resultOf } from "../cases/call.js";
 import { type Digits, lastDigit, order, readDigits } from "../digits.js";
 import type { FormulaGuard } from "../formats/index.js";
-import type { ShippedCell } from "./grid.js";
+import { lastDigitShifts, type ShippedCell } from "./grid.js";
 import type { GuardedCell } from "./run-guard.js";
 
 type Values = Readonly<Record<string, string | readonly string[]>>;
@@ -24,11 +24,12 @@ export function lawfulCells(
   for (const cell of shipped) {
     const inputs = inputsFor(guard, rule, cell);
     if (!inputs) continue;
-    const computed = resultOf(guard.rule, inputs, "", from);
+    const computed = resultOf(guard.rule, inputs, "", from).leaf;
     if (!isQuantity(computed)) throw new Error(`${guard.rule} gives no quantity`);
     const due = computed.in(gives.unit as never).text;
     const agrees = follows(due, cell.text, guard);
-    if (!except.has(cell.place)) cells.push({ place: cell.place, shipped: cell.text, due, agrees });
+    const noticesShift = agrees && lastDigitShifts(cell.text).some((text) => !follows(due, text, guard));
+    if (!except.has(cell.place)) cells.push({ place: cell.place, shipped: cell.text, due, agrees, noticesShift });
     else if (agrees) problems.push(`${cell.place} is excepted, but follows the law`);
   }
   if (cells.length === 0) problems.push("the guard compares nothing");

@@ -11,6 +11,8 @@ export interface GuardedCell {
   /** What the copy prints, or what the law gives. */
   readonly due: string;
   readonly agrees: boolean;
+  /** Whether the guard would disagree with the cell if its last digit were one more or one less. */
+  readonly noticesShift: boolean;
 }
 
 /** What came of a guard. */
@@ -52,10 +54,16 @@ function sameCells(guard: CopyGuard, shipped: readonly ShippedCell[]): Omit<Guar
   for (const [place, due] of copied) {
     const cell = known.get(place) ?? numbered.get(byValue(place));
     if (!cell) problems.push(`the table has no cell ${place}`);
-    else cells.push({ place: cell.place, shipped: cell.text, due, agrees: samePrint(cell.text, due) });
+    else cells.push({ place: cell.place, shipped: cell.text, due, ...sameAs(due, cell.text) });
   }
   if (copied.size === 0) problems.push("the guard compares nothing");
   return { cells, problems };
+}
+
+// A copy is compared digit by digit, so any other digit would be noticed.
+function sameAs(due: string, shipped: string): Pick<GuardedCell, "agrees" | "noticesShift"> {
+  const agrees = samePrint(shipped, due);
+  return { agrees, noticesShift: agrees };
 }
 
 function byValue(place: string): string {
@@ -68,7 +76,7 @@ function sameSizes(guard: CopyGuard, shipped: readonly ShippedCell[]): Omit<Guar
   const sizes = copiedSizes(guard);
   const cells = shipped.map(({ place, text }) => {
     const due = sizes.find((size) => samePrint(size, text));
-    return { place, shipped: text, due: due ?? "not in the copy", agrees: due !== undefined };
+    return { place, shipped: text, due: due ?? "not in the copy", agrees: due !== undefined, noticesShift: due !== undefined };
   });
   const extra = sizes.filter((size) => !shipped.some(({ text }) => samePrint(size, text)));
   return { cells, problems: extra.map((size) => `the copy has ${size}, which the series has not`) };
