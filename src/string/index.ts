@@ -19,3 +19,23 @@ export * from "./voltage/window-conditions.js";
 export type { Ceiling, CeilingKey, ModuleVoltages, StringInput } from "./voltage/string-limits.js";
 export { type LengthLimit, type StringRange, stringRange } from "./voltage/string-range.js";
 export { type CheckedString, stringChecks, type StringMargin } from "./voltage/string-checks.js";
+export { parallelCurrent, summedCurrent } from "./current/parallel-current.js";
+export { currentFactor, maximumCurrent, maximumCurrentByFactor } from "./current/maximum-current.js";
+export { maximumStringCurrent, type StringCurrent } from "./current/maximum-string-current.js";
+export * from "./tracker/tracker-conditions.js";
+export * from "./tracker/alike.js";
+export type { TrackerStrings } from "./tracker/tracker-strings.js";
+export {
+  type CheckedTracker,
+  type StringsPerTracker,
+  stringsPerTracker,
+  trackerChecks,
+  type TrackerInput,
+  type TrackerLimits,
+} from "./tracker/tracker-checks.js";
+export { type JoinedRatings, joinedTrackers, type JoinedTrackersInput, type Joint } from "./tracker/joined-trackers.js";
+export * from "./protection/reverse-current.js";
+export * from "./protection/fuse-bounds.js";
+export * from "./protection/fuse-conditions.js";
+export { type FusedStrings, type FuseRules, type FuseWindow, fuseWindow } from "./protection/fuse-window.js";
+export { type StringFuse, stringFuse, type StringFuseInput, type UnfusedPart } from "./protection/string-fuse.js";
