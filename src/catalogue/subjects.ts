@@ -3,4 +3,5 @@ export * as device from "../device/index.js";
 export * as earthing from "../earthing/index.js";
 export * as grid from "../grid/index.js";
 export * as module from "../module/index.js";
+export * as protection from "../protection/index.js";
 export * as string from "../string/index.js";
