@@ -33,7 +33,6 @@ export type FunctionName = (typeof scalarFunctions)[number] | (typeof listFuncti
 const functionNames: readonly string[] = [...scalarFunctions, ...listFunctions];
 const TOKEN = /\s*(\d+(?:\.\d+)?|[A-Za-z][A-Za-z0-9]*|<=|>=|==|!=|[-+*/^()<>?:,])/uy;
 const POWER = 7;
-const UNARY = 6;
 // One line shows the order.
 // prettier-ignore
 const binding: Readonly<Record<string, number>> = {
@@ -67,7 +66,7 @@ export function readExpression(text: string): Expression {
     const token = list[at] ?? fail();
     at += 1;
     if (/^\d/.test(token)) return { kind: "number", text: token };
-    if (token === "-") return { kind: "negative", of: level(UNARY) };
+    if (token === "-") return { kind: "negative", of: level(POWER) };
     if (token === "(") {
       const inside = level(1);
       expect(")");

@@ -34,7 +34,7 @@ export const national = {
   "RD 1699/2011:2020": { title: "Real Decreto 1699/2011, as amended by Real Decreto 244/2019 and Real Decreto 647/2020", publisher: "Boletín Oficial del Estado", year: 2020, kind: "law", address: "https://www.boe.es/eli/es/rd/2011/11/18/1699" },
   "RD 1955/2000:2000": { title: "Real Decreto 1955/2000, transport, distribution and supply of electricity", publisher: "Boletín Oficial del Estado", year: 2000, kind: "law", address: "https://www.boe.es/eli/es/rd/2000/12/01/1955" },
   "Netcode elektriciteit:undated": { title: "Netcode elektriciteit of the Netherlands", publisher: "Autoriteit Consument & Markt", year: null, kind: "law" },
-  "Synergrid C10/11:2019": { title: "Specific technical prescriptions for decentralised production units in parallel with the distribution network", publisher: "Synergrid", year: 2019, kind: "standard" },
+  "Synergrid C10/11:undated": { title: "Specific technical prescriptions for decentralised production units in parallel with the distribution network", publisher: "Synergrid", year: null, kind: "standard" },
   "TOR Erzeuger:undated": { title: "Technical and organisational rules for generators, Austria", publisher: "E-Control", year: null, kind: "standard" },
   "ESB Networks micro-generation:2021": { title: "Conditions governing the connection and operation of micro-generation", publisher: "ESB Networks", year: 2021, kind: "standard" },
   "EU 2016/631:2016": { title: "Commission Regulation (EU) 2016/631, requirements for grid connection of generators", publisher: "European Union", year: 2016, kind: "law" },

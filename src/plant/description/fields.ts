@@ -87,13 +87,18 @@ export function note(about: string) {
   return z.optional(z.string().check(z.maxLength(2000), z.meta({ description: about, role: "finding" })));
 }
 
+/** The keys of a closed list that a subject exports, for the schema's enumerations. */
+export function keysOf<const L extends readonly { readonly key: string }[]>(list: L): { readonly [I in keyof L]: L[I]["key"] } {
+  return list.map(({ key }) => key) as unknown as { readonly [I in keyof L]: L[I]["key"] };
+}
+
 /** One of a closed list, required. */
-export function oneOf<const L extends readonly [string, ...string[]]>(list: L, about: string) {
+export function oneOf<const L extends readonly string[]>(list: L, about: string) {
   return z.enum(list as unknown as { [K in L[number]]: K }).check(z.meta({ description: about, role: "fact" }));
 }
 
 /** One of a closed list that may be left out. */
-export function perhapsOneOf<const L extends readonly [string, ...string[]]>(list: L, about: string) {
+export function perhapsOneOf<const L extends readonly string[]>(list: L, about: string) {
   return z.optional(z.enum(list as unknown as { [K in L[number]]: K }).check(z.meta({ description: about, role: "finding" })));
 }
 

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
-import { count, fact, finding, name, note, perhaps, perhapsOneOf, statedIn } from "./fields.js";
+import { switchCategories } from "../../device/index.js";
+import { count, fact, finding, keysOf, name, note, perhaps, perhapsOneOf, statedIn } from "./fields.js";
 
 /** One tracker: the inputs that share a maximum power point. */
 export const trackerSchema = z.strictObject({
@@ -29,7 +30,7 @@ const dcSwitch = z.optional(
     z.strictObject({
       ratedCurrent: fact("A", "rated operational current", { above: 0, usual: [1, 2000] }),
       ratedVoltage: fact("V", "rated operational voltage", { above: 0, usual: [50, 2000] }),
-      category: perhapsOneOf(["DC-PV1", "DC-PV2", "DC-21B", "DC-22B"], "utilisation category"),
+      category: perhapsOneOf(keysOf(switchCategories), "utilisation category"),
       poles: z.optional(z.int().check(z.gte(1), z.lte(8))),
       statedIn,
     }),

@@ -1,27 +1,31 @@
 import * as z from "zod/mini";
-import { choice, conductorSize, fact, finding, name, note, oneOf, perhaps, perhapsCount, perhapsOneOf, statedIn } from "./fields.js";
+import { arrangements, cableKinds, clearances, conductorClasses, conductorMetals, places, referenceMethods, trayKinds } from "../../conductor/index.js";
+import { breakerCharacteristics, deviceKinds, rcdTypes } from "../../device/index.js";
+import { choice, conductorSize, fact, finding, keysOf, name, note, oneOf, perhaps, perhapsCount, perhapsOneOf, statedIn } from "./fields.js";
 
 /** One stretch of a route: where the cable lies, and how warm and how crowded it is there. */
 export const stretchSchema = z.strictObject({
-  place: oneOf(
-    ["behind modules", "roof", "loft", "wall", "conduit", "trunking", "tray", "duct in ground", "in ground", "free air", "indoors", "outdoors"],
-    "where it runs",
-  ),
+  place: oneOf(keysOf(places), "where it runs"),
   length: fact("m", "length one way", { above: 0, usual: [0.1, 5000] }),
-  ambient: finding("°C", "temperature around it", { from: -40, to: 100, usual: [-20, 90] }),
+  ambient: finding("°C", "temperature around it: of the air, or of the ground where it is buried", { from: -40, to: 100, usual: [-20, 90] }),
   grouped: perhapsCount("other circuits beside it"),
-  referenceMethod: perhapsOneOf(["A1", "A2", "B1", "B2", "C", "D1", "D2", "E", "F", "G"], "reference method of installation"),
-  arrangement: perhapsOneOf(["touching", "spaced", "trefoil", "flat", "vertical"], "how single cores or groups lie"),
-  trayKind: perhapsOneOf(["unperforated", "perforated", "ladder"], "kind of tray"),
+  referenceMethod: perhapsOneOf(keysOf(referenceMethods), "reference method of installation"),
+  arrangement: perhapsOneOf(keysOf(arrangements), "how single cores, or cables beside each other, lie"),
+  trayKind: perhapsOneOf(keysOf(trayKinds), "what carries it in free air"),
+  trays: perhapsCount("trays or ladders above each other", 1),
+  underCeiling: perhaps("whether it lies under a wooden ceiling"),
+  clearance: perhapsOneOf(keysOf(clearances), "clear distance between circuits in the ground"),
   soilThermalResistivity: finding("K·m/W", "thermal resistivity of the soil", { above: 0, usual: [0.4, 4] }),
   sun: perhaps("whether the sun shines on it"),
   heightAboveRoof: finding("m", "clearance above the roof", { from: 0, usual: [0, 5] }),
+  statedAmpacity: finding("A", "ampacity of this stretch as it is laid, from a maker or an authority", { above: 0, usual: [1, 5000] }),
 });
 
 const cableSchema = z.strictObject({
-  kind: oneOf(["PV", "multi-core", "single-core"], "PV cable, or cable with several cores or one"),
-  conductor: perhapsOneOf(["copper", "aluminium"], "conductor metal; copper for PV cable"),
-  insulation: perhapsOneOf(["PVC", "XLPE"], "insulation: PVC for 70 °C, XLPE or EPR for 90 °C"),
+  kind: oneOf(keysOf(cableKinds), "PV cable, or cable with several cores or one"),
+  conductor: perhapsOneOf(keysOf(conductorMetals), "conductor metal; copper for PV cable"),
+  conductorClass: perhapsOneOf(keysOf(conductorClasses), "make-up of the conductor; class 5 for PV cable"),
+  insulation: note("insulation: PVC or XLPE, or a type such as THWN-2 where the wiring rules are those of NFPA 70"),
   size: conductorSize("section of a line conductor"),
   parallel: perhapsCount("conductors in parallel, for each line", 1),
   neutral: perhapsOneOf(["none", "full", "reduced"], "neutral conductor"),
@@ -31,15 +35,17 @@ const cableSchema = z.strictObject({
 
 const breakerSchema = z.strictObject({
   rating: choice("A", "rated current", { above: 0, usual: [1, 6300] }),
-  characteristic: perhapsOneOf(["B", "C", "D", "gG", "inverse time"], "trip characteristic"),
+  kind: perhapsOneOf(keysOf(deviceKinds), "kind of device; a miniature breaker, or a breaker of NEC practice, where it is left out"),
+  characteristic: perhapsOneOf(keysOf(breakerCharacteristics), "instantaneous trip characteristic of a miniature breaker"),
   breakingCapacity: finding("A", "rated breaking capacity", { above: 0, usual: [1000, 200_000] }),
-  ambientFactor: finding("1", "maker's factor on the rating for the ambient", { above: 0, to: 1.2 }),
-  groupingFactor: finding("1", "maker's factor on the rating for devices side by side", { above: 0, to: 1 }),
+  operatingCurrent: finding("A", "current that operates it in the disconnection time, from its maker", { above: 0, usual: [5, 100_000] }),
+  ambientFactor: finding("1", "maker's factor on the rating for the temperature and for devices side by side", { above: 0, to: 1.2 }),
+  neighboursLoaded: perhaps("whether loaded devices stand beside it"),
   bidirectional: perhaps("whether the maker allows feed from the load side"),
 });
 
 const rcdSchema = z.strictObject({
-  type: perhapsOneOf(["AC", "A", "F", "B"], "type by the residual currents that it detects"),
+  type: perhapsOneOf(keysOf(rcdTypes), "type by the residual currents that it detects"),
   ratedResidualCurrent: finding("A", "rated residual operating current", { above: 0, usual: [0.01, 3] }),
   ratedCurrent: finding("A", "rated current", { above: 0, usual: [10, 1000] }),
   delayed: perhaps("whether it is time-delayed"),

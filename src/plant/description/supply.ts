@@ -35,6 +35,7 @@ export const supplySchema = z.strictObject({
     z.strictObject({
       r: finding("Ω", "resistance of one line of the network, from its source to the connection point", { from: 0, usual: [0, 10] }),
       x: finding("Ω", "reactance of one line of the network", { from: 0, usual: [0, 10] }),
+      voltageWithoutPlant: finding("V", "voltage at its source without the plant: between lines, or line to neutral where single-phase", { above: 0, usual: [80, 600] }),
       shortCircuitPower: finding("VA", "short-circuit power at the connection point", { above: 0, usual: [1e4, 1e9] }),
       otherPlants: finding("VA", "apparent power of the other plants at the same connection point", { from: 0, usual: [0, 1e8] }),
       statedIn,
