@@ -6,6 +6,13 @@
 export { bifacialEquivalentIrradiance } from "./bifacial/bifacial-equivalent-irradiance.js";
 export { bifacialRearIrradiance } from "./bifacial/bifacial-rear-irradiance.js";
 export { bifacialShortCircuitCurrent } from "./bifacial/bifacial-short-circuit-current.js";
+export {
+  bifacialCurrent,
+  type BifacialEdition,
+  bifacialEditions,
+  bifacialityBy,
+  type BifacialLight,
+} from "./bifacial/bifaciality.js";
 export { lesserBifaciality } from "./bifacial/lesser-bifaciality.js";
 export { coldCellTemperature } from "./cell-temperature/cold-cell-temperature.js";
 export { faimanConstantHeatLoss } from "./cell-temperature/faiman-constant-heat-loss.js";
@@ -37,6 +44,11 @@ export { nfpa70_2020_690_7_a } from "./correction-factor/nfpa70-2020-690-7-a.js"
 export { nfpa70_2023_690_7_a } from "./correction-factor/nfpa70-2023-690-7-a.js";
 export { openCircuitVoltageByFactor } from "./correction-factor/open-circuit-voltage-by-factor.js";
 export { uteC15VoltageFactor } from "./correction-factor/ute-c15-voltage-factor.js";
+export {
+  voltageCorrectionFactor,
+  type VoltageFactorDocument,
+  voltageFactorDocuments,
+} from "./correction-factor/voltage-correction-factor.js";
 export { type DesignTemperatures, type DesignVoltages, designVoltages } from "./datasheet/design-voltages.js";
 export { type ModuleAt, moduleAt } from "./datasheet/module-at.js";
 export type { CurrentCoefficient, ModuleDatasheet, VoltageCoefficient } from "./datasheet/module-datasheet.js";
@@ -49,6 +61,38 @@ export { procedure2Current2021 } from "./iec-60891/procedure2-current-2021.js";
 export { procedure2Voltage2009 } from "./iec-60891/procedure2-voltage-2009.js";
 export { procedure2Voltage2021 } from "./iec-60891/procedure2-voltage-2021.js";
 export { seriesResistanceAt } from "./iec-60891/series-resistance-at.js";
+export { checkDatasheet } from "./plausibility/check-datasheet.js";
+export {
+  coefficientNotAbovePlausible,
+  coefficientNotBelowPlausible,
+  mppVoltageFallsFasterThanOpenCircuit,
+  powerFallsFasterThanVoltage,
+} from "./plausibility/coefficients.js";
+export { fillFactor } from "./plausibility/fill-factor.js";
+export { openCircuitVoltagePerCell } from "./plausibility/open-circuit-voltage-per-cell.js";
+export { operatingCellTemperatureRange } from "./plausibility/operating-cell-temperature-range.js";
+export {
+  fillFactorHighEnough,
+  fillFactorLowEnough,
+  mppCurrentBelowShortCircuit,
+  mppVoltageBelowOpenCircuit,
+  powerMatchesOperatingPoint,
+} from "./plausibility/operating-point.js";
+export { plausibleCellVoltage } from "./plausibility/plausible-cell-voltage.js";
+export { plausibleCoefficient } from "./plausibility/plausible-coefficient.js";
+export { plausibleRatio } from "./plausibility/plausible-ratio.js";
+export { powerDeviation } from "./plausibility/power-deviation.js";
+export {
+  cellVoltageHighEnough,
+  cellVoltageLowEnough,
+  operatingTemperatureHighEnough,
+  operatingTemperatureLowEnough,
+  seriesFuseNotTooLarge,
+  seriesFuseNotTooSmall,
+  toleranceInOrder,
+  toleranceNotTooWide,
+} from "./plausibility/ratings.js";
+export { seriesFuseRatio } from "./plausibility/series-fuse-ratio.js";
 export { maximumPowerAt } from "./translation/maximum-power-at.js";
 export { maximumPowerUnder } from "./translation/maximum-power-under.js";
 export { mppCurrentAt } from "./translation/mpp-current-at.js";

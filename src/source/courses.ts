@@ -77,4 +77,5 @@ export const courses = {
   "Solar engineering functions:undated": { title: "University course library of solar engineering functions (after Duffie and Beckman)", publisher: "Public repository", year: null, kind: "course", note: "A copy without an editor" },
   "Home Power record lows:undated": { title: "ASHRAE vs. Record Lows (sidebar)", publisher: "Home Power", year: null, kind: "magazine", address: "http://www.homepower.com/node/11598" },
   "NF C 15-100 course:undated": { title: "Intensités admissibles (course after NF C 15-100)", publisher: "I. Sadky", year: null, kind: "course", address: "http://sadky.ismail.free.fr/electrar/cours/i_admissible/intro.htm" },
+  "PVEducation copy:undated": { title: "Web page repeating the text on nominal operating cell temperature", publisher: "wungiel.pl", year: null, kind: "course", address: "https://wungiel.pl/28_May_2014_10252.html" },
 } as const satisfies Record<string, Source>;

@@ -123,8 +123,8 @@ export function readModule(datasheet: ModuleDatasheet, path = "module"): Module 
       usual: [30, 60],
     }),
     cellsInSeries: reader.finding("cellsInSeries", { unit: "1", from: 1, to: 1000 }),
-    powerToleranceLow: reader.finding("powerToleranceLow", { unit: "1", above: -1, to: 0 }),
-    powerToleranceHigh: reader.finding("powerToleranceHigh", { unit: "1", from: 0, below: 1 }),
+    powerToleranceLow: reader.finding("powerToleranceLow", { unit: "1", from: -0.2, to: 0.2 }),
+    powerToleranceHigh: reader.finding("powerToleranceHigh", { unit: "1", from: -0.2, to: 0.2 }),
     bifacialityOfCurrent: reader.finding("bifacialityOfCurrent", { unit: "1", from: 0, to: 1 }),
     bifacialityOfPower: reader.finding("bifacialityOfPower", { unit: "1", from: 0, to: 1 }),
   };
