@@ -36,6 +36,33 @@ export {
 export { type JoinedRatings, joinedTrackers, type JoinedTrackersInput, type Joint } from "./tracker/joined-trackers.js";
 export * from "./protection/reverse-current.js";
 export * from "./protection/fuse-bounds.js";
+export * from "./protection/fuse-heat.js";
+export * from "./protection/shared-device.js";
+export { continuousCurrent } from "./current/continuous-current.js";
 export * from "./protection/fuse-conditions.js";
 export { type FusedStrings, type FuseRules, type FuseWindow, fuseWindow } from "./protection/fuse-window.js";
 export { type StringFuse, stringFuse, type StringFuseInput, type UnfusedPart } from "./protection/string-fuse.js";
+export {
+  type DcSwitch,
+  dcSwitchChecks,
+  type DcSwitchInput,
+  dcSwitchPresent,
+  polesOfCircuits,
+  switchBreaksReverseCurrent,
+  switchCarriesCurrent,
+  switchCategoryFits,
+  switchOpensAllPoles,
+} from "./protection/dc-switch.js";
+export { type GroupFuse, groupFuse, type GroupFuseInput } from "./protection/group-fuse.js";
+export * from "./current/circuit-currents.js";
+export { type DcCircuit, minimumCircuitCurrent } from "./current/minimum-circuit-current.js";
+export {
+  ampacityWithinStandardRating,
+  correctedAmpacitySuffices,
+  deviceProtectsConductor,
+  deviceWithinSmallConductorLimit,
+  largestDeviceFor,
+  type NecConductor,
+  necConductorChecks,
+  terminalAmpacitySuffices,
+} from "./current/nec-conductor.js";

@@ -4,14 +4,10 @@ import { whole } from "../count.js";
 import { maximumStringCurrent } from "../current/maximum-string-current.js";
 import { parallelCurrent } from "../current/parallel-current.js";
 import { isNec, type PvRules } from "../rules.js";
-import {
-  continuousCurrent,
-  fuseLowerBound,
-  fuseLowerBoundOfMaximum,
-  fuseRatingForHeat,
-  fuseUpperBound,
-  moduleRatingLeft,
-} from "./fuse-bounds.js";
+import { continuousCurrent } from "../current/continuous-current.js";
+import { fuseLowerBound, fuseLowerBoundOfMaximum, fuseUpperBound } from "./fuse-bounds.js";
+import { fuseRatingForHeat } from "./fuse-heat.js";
+import { moduleRatingLeft } from "./shared-device.js";
 import {
   deviceReachesLowerBound,
   fuseAboveLowerBound,

@@ -9,7 +9,7 @@ import { given, type Input, type Quantity } from "../../quantity/index.js";
 import { largestMet, whole } from "../count.js";
 import { maximumStringCurrent } from "../current/maximum-string-current.js";
 import { coldVoltageWithinFuse } from "../voltage/ceiling-conditions.js";
-import { fuseReferenceAmbient, hotFuseRating } from "./fuse-bounds.js";
+import { fuseReferenceAmbient, hotFuseRating } from "./fuse-heat.js";
 import { fuseAmbientWithinReference, fuseCarriesWhenHot } from "./fuse-conditions.js";
 import { type FusedStrings, type FuseRules, type FuseWindow, fuseWindow } from "./fuse-window.js";
 import {

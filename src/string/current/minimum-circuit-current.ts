@@ -1,0 +1,75 @@
+import { given, type Input, type Quantity } from "../../quantity/index.js";
+import { whole } from "../count.js";
+import {
+  stringCableCurrentBehindDevice,
+  stringCableCurrentWithoutDevice,
+  subArrayCableCurrent,
+} from "./circuit-currents.js";
+
+/** A d.c. circuit whose conductors are to be rated. */
+export type DcCircuit =
+  | {
+      readonly circuit: "string";
+      /** Device in the string itself; `"none"` where it has none. */
+      readonly device: Input<"current"> | "none";
+      /** Nearest device towards the inverter; `"none"` where the array has none. */
+      readonly downstreamDevice: Input<"current"> | "none";
+      /** Strings in parallel behind the nearest device, or all of the array where there is none. */
+      readonly strings: number;
+      /** Maximum current of one string. */
+      readonly maximumCurrent: Input<"current">;
+    }
+  | {
+      readonly circuit: "sub-array";
+      readonly device: Input<"current"> | "none";
+      /** Device of the whole array; `"none"` where it has none. */
+      readonly arrayDevice: Input<"current"> | "none";
+      /** Maximum current of this sub-array. */
+      readonly maximumCurrent: Input<"current">;
+      /** Maximum current of the other sub-arrays together. */
+      readonly others: Input<"current">;
+    }
+  | {
+      readonly circuit: "array";
+      readonly device: Input<"current"> | "none";
+      /** Maximum current of the array. */
+      readonly maximumCurrent: Input<"current">;
+    };
+
+/**
+ * Least current rating of the conductors of a string, sub-array or array, with and without a device of their own. The same
+ * in IEC 62548, AS/NZS 5033 and, for the conductors behind one device, in the NEC.
+ *
+ * @throws InputError for currents that cannot be ones
+ * @example
+ * ```ts
+ * import { minimumCircuitCurrent } from "pv-to-grid/string";
+ * minimumCircuitCurrent({ circuit: "string", device: "none", downstreamDevice: "none", strings: 3, maximumCurrent: "17.5 A" }).text; // "35"
+ * ```
+ */
+export function minimumCircuitCurrent(circuit: DcCircuit): Quantity<"current"> {
+  const { device, maximumCurrent } = circuit;
+  if (device !== "none") return given(device, "A");
+  switch (circuit.circuit) {
+    case "string": {
+      const { downstreamDevice, strings } = circuit;
+      if (downstreamDevice === "none")
+        return stringCableCurrentWithoutDevice({ strings: whole(strings), maximumCurrent });
+      return stringCableCurrentBehindDevice({
+        ratedCurrent: downstreamDevice,
+        strings: whole(strings),
+        maximumCurrent,
+      });
+    }
+    case "sub-array": {
+      const { arrayDevice, others } = circuit;
+      return subArrayCableCurrent({
+        ratedCurrent: arrayDevice === "none" ? "0 A" : arrayDevice,
+        others,
+        own: maximumCurrent,
+      });
+    }
+    case "array":
+      return given(maximumCurrent, "A");
+  }
+}
