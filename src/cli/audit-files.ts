@@ -21,19 +21,19 @@ export interface ReferenceFiles {
 }
 
 /** Every JSON file below a folder, in the order of the alphabet; none where the folder is not there. */
-export function readFolder<T>(folder: string): readonly DataFile<T>[] {
+export function readFolder(folder: string): readonly DataFile<unknown>[] {
   if (!existsSync(folder)) return [];
   return readdirSync(folder, { recursive: true, encoding: "utf8" })
     .map((path) => path.split(sep).join("/"))
     .filter((path) => path.endsWith(".json"))
     .sort()
-    .map((path) => ({ path, subject: path.split(/[/.]/)[0]!, content: readJson<T>(join(folder, path)) }));
+    .map((path) => ({ path, subject: path.split(/[/.]/)[0]!, content: readJson(join(folder, path)) }));
 }
 
 /** Reads one JSON file; a syntax error names the file. */
-export function readJson<T>(path: string): T {
+export function readJson(path: string): unknown {
   try {
-    return JSON.parse(readFileSync(path, "utf8")) as T;
+    return JSON.parse(readFileSync(path, "utf8"));
   } catch (error) {
     throw new Error(`${relative(".", path)}: ${error instanceof Error ? error.message : String(error)}`);
   }
@@ -41,13 +41,13 @@ export function readJson<T>(path: string): T {
 
 /** Reads the reference data of a folder. */
 export function readReferenceFiles(folder: string): ReferenceFiles {
-  const single = <T>(name: string): T | null => (existsSync(join(folder, name)) ? readJson<T>(join(folder, name)) : null);
+  const single = (name: string): unknown => (existsSync(join(folder, name)) ? readJson(join(folder, name)) : null);
   return {
-    cases: readFolder(join(folder, "cases")),
-    guards: readFolder(join(folder, "guards")),
-    errata: readFolder(join(folder, "errata")),
-    terms: readFolder(join(folder, "terms")),
-    changes: single<readonly Change[]>("changes.json") ?? [],
-    lock: single<Lock>("lock.json"),
+    cases: readFolder(join(folder, "cases")) as ReferenceFiles["cases"],
+    guards: readFolder(join(folder, "guards")) as ReferenceFiles["guards"],
+    errata: readFolder(join(folder, "errata")) as ReferenceFiles["errata"],
+    terms: readFolder(join(folder, "terms")) as ReferenceFiles["terms"],
+    changes: (single("changes.json") ?? []) as ReferenceFiles["changes"],
+    lock: single("lock.json") as Lock | null,
   };
 }

@@ -37,10 +37,22 @@ export function summaryText({ summary, cases }: Audit): string {
       weak.map(({ id, why, safety }) => `${safety ? "safety  " : ""}${id}: ${why}`),
       WEAK_SHOWN,
     ),
-    ...list("Departures from print", errata.map(({ id, kind, direction }) => `${id}: ${kind}, following the print would be ${direction}`), WEAK_SHOWN),
+    ...list(
+      "Departures from print",
+      errata.map(({ id, kind, direction }) => `${id}: ${kind}, following the print would be ${direction}`),
+      WEAK_SHOWN,
+    ),
     ...list("Nearest to what the printed digits allow", nearest.slice(0, NEAREST_SHOWN), NEAREST_SHOWN),
-    ...list("Changes of evidence", changes.map(({ id, field, reason }) => `${id} ${field}: ${reason}`), WEAK_SHOWN),
-    ...Object.entries(subjects).flatMap(([subject, tally]) => [subject, ...tallyLines(tally).map((line) => `  ${line}`), ""]),
+    ...list(
+      "Changes of evidence",
+      changes.map(({ id, field, reason }) => `${id} ${field}: ${reason}`),
+      WEAK_SHOWN,
+    ),
+    ...Object.entries(subjects).flatMap(([subject, tally]) => [
+      subject,
+      ...tallyLines(tally).map((line) => `  ${line}`),
+      "",
+    ]),
     "total",
     ...tallyLines(total).map((line) => `  ${line}`),
   ].join("\n");

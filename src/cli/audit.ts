@@ -27,7 +27,7 @@ export function evidenceOf(folder: string): Evidence {
 /** An auditor's own cases: every JSON file of a folder, in the published format. */
 function ownCases(folder: string): { readonly evidence: Evidence; readonly faults: readonly string[] } {
   const faults: string[] = [];
-  const cases = readFolder<unknown>(folder).flatMap(({ path, content }) => {
+  const cases = readFolder(folder).flatMap(({ path, content }) => {
     const read = casesSchema.safeParse(content);
     if (read.success) return read.data;
     faults.push(...read.error.issues.map(({ path: at, message }) => `${path} ${at.join("/")}: ${message}`));
@@ -40,12 +40,19 @@ function ownCases(folder: string): { readonly evidence: Evidence; readonly fault
  * Runs the audit: `--json` prints the summary as JSON, `--cases DIR` runs the case files of a folder, `--lock` adds what is new
  * to the lock. Gives the exit code: 1 for a deviation without erratum, an unknown rule, a case that throws, an empty folder.
  */
-export function auditCommand(args: readonly string[], { referenceData, library, print, writeLock }: AuditPlace): number {
-  const unknown = args.filter((arg, at) => !["--json", "--cases", "--lock"].includes(arg) && args[at - 1] !== "--cases");
+export function auditCommand(
+  args: readonly string[],
+  { referenceData, library, print, writeLock }: AuditPlace,
+): number {
+  const unknown = args.filter(
+    (arg, at) => !["--json", "--cases", "--lock"].includes(arg) && args[at - 1] !== "--cases",
+  );
   const own = args.indexOf("--cases");
   const folder = own < 0 ? undefined : args[own + 1];
   if (unknown.length > 0 || (own >= 0 && folder === undefined)) {
-    print(`${unknown.length > 0 ? `unknown: ${unknown.join(" ")}` : "--cases needs a folder"}\nuse: [--json] [--cases DIR] [--lock]`);
+    print(
+      `${unknown.length > 0 ? `unknown: ${unknown.join(" ")}` : "--cases needs a folder"}\nuse: [--json] [--cases DIR] [--lock]`,
+    );
     return 2;
   }
   const { evidence, faults: formatFaults } =
@@ -57,6 +64,7 @@ export function auditCommand(args: readonly string[], { referenceData, library, 
     writeLock(`${JSON.stringify(extendedLock(lockedItems(evidence), evidence.lock), null, 2)}\n`);
   }
   print(args.includes("--json") ? JSON.stringify(result.summary, null, 2) : summaryText(result));
-  if (faults.length > 0 && !args.includes("--json")) print(`\nFaults\n${faults.map((fault) => `  ${fault}`).join("\n")}`);
+  if (faults.length > 0 && !args.includes("--json"))
+    print(`\nFaults\n${faults.map((fault) => `  ${fault}`).join("\n")}`);
   return faults.length > 0 ? 1 : 0;
 }

@@ -48,7 +48,9 @@ export function audit(evidence: Evidence, { library, from = catalogue(), uses = 
   const guards = evidence.guards.map((guard) => runGuard(guard, from));
   const weighed = { cases, proofs: proofs(cases, from), cells: cellStates(cases, guards, from) };
   const items = lockedItems(evidence, from);
-  const subjects = [...new Set([...from.rules.keys(), ...evidence.cases.map(({ checks }) => checks)].map(subjectOf))].sort();
+  const subjects = [
+    ...new Set([...from.rules.keys(), ...evidence.cases.map(({ checks }) => checks)].map(subjectOf)),
+  ].sort();
   const summary: AuditSummary = {
     format: "pv-to-grid/audit@1",
     library,
@@ -72,13 +74,17 @@ function caseFault({ case: one, status, agrees, computed, problem }: JudgedCase)
   const print = `printed ${printed}${unit === "" ? "" : ` ${unit}`} (${rounding}), computed ${computed}`;
   if (status === "fails") return [`${one.id}: ${problem}`];
   if (status === "deviates") return [`${one.id}: ${print}, and no erratum says why`];
-  return status === "disputed" && agrees ? [`${one.id}: ${print}: it agrees, and yet erratum ${one.erratum} disputes it`] : [];
+  return status === "disputed" && agrees
+    ? [`${one.id}: ${print}: it agrees, and yet erratum ${one.erratum} disputes it`]
+    : [];
 }
 
 function guardFaults({ guard, cells, problems }: GuardOutcome): readonly string[] {
   const differ = cells.filter(({ agrees }) => !agrees);
   return [
     ...problems.map((problem) => `${guard.id}: ${problem}`),
-    ...differ.map(({ place, shipped, due }) => `${guard.id}: ${guard.table} ships ${shipped} at ${place}, the guard has ${due}`),
+    ...differ.map(
+      ({ place, shipped, due }) => `${guard.id}: ${guard.table} ships ${shipped} at ${place}, the guard has ${due}`,
+    ),
   ];
 }

@@ -20,7 +20,10 @@ export type Swap = <D extends FormulaDeclaration | TableDeclaration | ConditionD
 
 const remade = /* @__PURE__ */ new WeakMap<object, (inputs: never) => unknown>();
 
-function ruleOf(declaration: object, make: () => (inputs: never) => unknown): (inputs: Readonly<Record<string, unknown>>) => unknown {
+function ruleOf(
+  declaration: object,
+  make: () => (inputs: never) => unknown,
+): (inputs: Readonly<Record<string, unknown>>) => unknown {
   let rule = remade.get(declaration);
   if (!rule) remade.set(declaration, (rule = make()));
   return rule as (inputs: Readonly<Record<string, unknown>>) => unknown;
@@ -50,7 +53,7 @@ function valueAgain(value: Value, swap: Swap, done: Map<object, unknown>): Value
     case "conversion": {
       const { from } = value.origin as ConversionOrigin;
       const other = again(from, swap, done) as Quantity;
-      return other === from ? value : other.in((value as Quantity).unit as never);
+      return other === from ? value : other.in((value as Quantity).unit);
     }
     case "formula": {
       const { rule, inputs } = value.origin as FormulaOrigin;

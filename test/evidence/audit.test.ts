@@ -10,14 +10,19 @@ const coarse = ownCase({ id: "coarse", expected: { printed: "49" } });
 
 describe("the audit", () => {
   it("keeps the published format of its summary", () => {
-    expect(faultsOf("audit-summary.schema.json", JSON.parse(JSON.stringify(run(ownCase(), coarse).summary)))).toEqual([]);
+    expect(faultsOf("audit-summary.schema.json", JSON.parse(JSON.stringify(run(ownCase(), coarse).summary)))).toEqual(
+      [],
+    );
     expect(faultsOf("audit-summary.schema.json", { format: "pv-to-grid/audit@1" })).not.toEqual([]);
   });
 
   it("counts a formula as proven, partly proven or unproven by what its cases notice", () => {
     const stateOf = (...cases: Case[]) => run(...cases).proofs.find(({ id }) => id === "own/voltage-at");
     expect(stateOf(ownCase())).toMatchObject({ state: "proven", unnoticed: [] });
-    expect(stateOf(coarse)).toMatchObject({ state: "partly", unnoticed: ["absoluteVoltageCoefficient", "cellTemperature"] });
+    expect(stateOf(coarse)).toMatchObject({
+      state: "partly",
+      unnoticed: ["absoluteVoltageCoefficient", "cellTemperature"],
+    });
     expect(stateOf(ownCase({ expected: { digitsSure: false } }))).toMatchObject({ state: "unproven", cases: [] });
   });
 
@@ -37,19 +42,34 @@ describe("the audit", () => {
     expect(run(ownCase({ expected: { printed: "49.06" } })).faults[0]).toContain("no erratum says why");
     expect(run(ownCase({ checks: "own/none" })).faults).toEqual(["own-cold: own/none is not known"]);
     expect(run(ownCase({ erratum: "e" })).faults[0]).toContain("erratum e disputes it");
-    expect(run(ownCase({ erratum: "e", expected: { printed: "49.06" } }))).toMatchObject({ faults: [], summary: { total: { cases: { disputed: 1 } } } });
+    expect(run(ownCase({ erratum: "e", expected: { printed: "49.06" } }))).toMatchObject({
+      faults: [],
+      summary: { total: { cases: { disputed: 1 } } },
+    });
   });
 
   it("lists what is weak, what safety leans on first", () => {
     const calculation = ownRules.calculations.get("own/cable-current")!;
-    const { check } = calculation.call({ route: { section: "4 mm²", material: "copper" }, factor: "0.5" }) as { check: never };
+    const { check } = calculation.call({ route: { section: "4 mm²", material: "copper" }, factor: "0.5" }) as {
+      check: never;
+    };
     const { summary } = audit(evidence(), { library: "0.0.0", from: ownRules, uses: usesIn([check]) });
     const safe = summary.weak.filter(({ safety }) => safety).map(({ id }) => id);
     expect(safe).toEqual(["own/ampacities", "own/derated", "own/within"]);
     expect(summary.weak.find(({ id }) => id === "own/ampacities")).toEqual({
-      id: "own/ampacities", kind: "table", why: "5 of 5 cells unguarded", usedByChecks: ["own/within"], safety: true,
+      id: "own/ampacities",
+      kind: "table",
+      why: "5 of 5 cells unguarded",
+      usedByChecks: ["own/within"],
+      safety: true,
     });
-    expect(summary.weak.find(({ id }) => id === "own/voltage-at")!.why).toBe("common-practice; unproven: no reason given");
-    expect(summary.weak.find(({ id }) => id === "stcTemperature")).toMatchObject({ kind: "constant", why: "common-practice", safety: false });
+    expect(summary.weak.find(({ id }) => id === "own/voltage-at")!.why).toBe(
+      "common-practice; unproven: no reason given",
+    );
+    expect(summary.weak.find(({ id }) => id === "stcTemperature")).toMatchObject({
+      kind: "constant",
+      why: "common-practice",
+      safety: false,
+    });
   });
 });

@@ -58,10 +58,12 @@ describe("the files fit together", () => {
   it("a case and its erratum name each other", () => {
     const faults: string[] = [];
     for (const { id, erratum } of everyCase) {
-      if (erratum !== null && !allErrata.find((entry) => entry.id === erratum)?.cases.includes(id)) faults.push(`${id} names ${erratum}`);
+      if (erratum !== null && !allErrata.find((entry) => entry.id === erratum)?.cases.includes(id))
+        faults.push(`${id} names ${erratum}`);
     }
     for (const { id, cases: named } of everyErratum) {
-      for (const name of named) if (allCases.find((one) => one.id === name)?.erratum !== id) faults.push(`${id} names ${name}`);
+      for (const name of named)
+        if (allCases.find((one) => one.id === name)?.erratum !== id) faults.push(`${id} names ${name}`);
     }
     expect(faults).toEqual([]);
   });

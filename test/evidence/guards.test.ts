@@ -10,7 +10,9 @@ it("there are guards, unless one subject is singled out", () => {
 describe.each(referenceFiles.guards)("guards/$path", ({ content }) => {
   it(`${content.table} by ${content.by}`, () => {
     const { cells, problems } = runGuard(content);
-    const differ = cells.filter(({ agrees }) => !agrees).map(({ place, shipped, due }) => `${place}: ships ${shipped}, guard ${due}`);
+    const differ = cells
+      .filter(({ agrees }) => !agrees)
+      .map(({ place, shipped, due }) => `${place}: ships ${shipped}, guard ${due}`);
     expect([...problems, ...differ]).toEqual([]);
   });
 });

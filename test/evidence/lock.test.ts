@@ -9,7 +9,15 @@ import { ownRules } from "./own-rules.js";
 
 const items = (cases = [ownCase()]) => lockedItems({ cases, guards: [], errata: [] }, ownRules);
 const lock = extendedLock(items(), null);
-const change = (altered: Partial<Change>): Change => ({ id: "cases/own-cold", field: "", from: null, to: null, reason: "misread", date: "2025-01-01", ...altered });
+const change = (altered: Partial<Change>): Change => ({
+  id: "cases/own-cold",
+  field: "",
+  from: null,
+  to: null,
+  reason: "misread",
+  date: "2025-01-01",
+  ...altered,
+});
 const altered = items([ownCase({ expected: { printed: "49.1" } })]);
 
 describe("the lock", () => {
@@ -22,23 +30,37 @@ describe("the lock", () => {
     expect(lockFaults(items([]), lock, [])).toEqual(["cases/own-cold was removed, and no change says so"]);
     const tables = new Map(items().tables);
     tables.set("own/ampacities", { cells: {} });
-    expect(lockFaults({ ...items(), tables }, lock, [])).toEqual(["tables/own/ampacities was altered, and no change says so"]);
+    expect(lockFaults({ ...items(), tables }, lock, [])).toEqual([
+      "tables/own/ampacities was altered, and no change says so",
+    ]);
   });
   it("accepts an alteration that a change tells truly", () => {
     const told = change({ field: "/expected/printed", from: "49.05", to: "49.1" });
     expect(lockFaults(altered, lock, [told])).toEqual([]);
-    expect(lockFaults(altered, lock, [{ ...told, from: "49.06" }])).toEqual(["cases/own-cold was altered, and no change says so"]);
-    expect(lockFaults(altered, lock, [{ ...told, to: "49.2" }])).toEqual([`cases/own-cold is not what its change of "/expected/printed" left`]);
-    const twice = [change({ field: "/expected/printed", from: "49.05", to: "49.0" }), change({ field: "/expected/printed", from: "49.0", to: "49.1" })];
+    expect(lockFaults(altered, lock, [{ ...told, from: "49.06" }])).toEqual([
+      "cases/own-cold was altered, and no change says so",
+    ]);
+    expect(lockFaults(altered, lock, [{ ...told, to: "49.2" }])).toEqual([
+      `cases/own-cold is not what its change of "/expected/printed" left`,
+    ]);
+    const twice = [
+      change({ field: "/expected/printed", from: "49.05", to: "49.0" }),
+      change({ field: "/expected/printed", from: "49.0", to: "49.1" }),
+    ];
     expect(lockFaults(altered, lock, twice)).toEqual([]);
   });
   it("accepts a removal that a change tells, and no change of what it does not hold", () => {
     expect(lockFaults(items([]), lock, [change({ from: ownCase() })])).toEqual([]);
-    expect(lockFaults(items(), lock, [change({ id: "cases/none" })])).toEqual(["cases/none has a change, but the lock does not hold it"]);
+    expect(lockFaults(items(), lock, [change({ id: "cases/none" })])).toEqual([
+      "cases/none has a change, but the lock does not hold it",
+    ]);
   });
   it("keeps what it held when it is extended", () => {
     expect(extendedLock(altered, lock)).toEqual(lock);
-    expect(Object.keys(extendedLock(items([ownCase(), ownCase({ id: "another" })]), lock).cases)).toEqual(["another", "own-cold"]);
+    expect(Object.keys(extendedLock(items([ownCase(), ownCase({ id: "another" })]), lock).cases)).toEqual([
+      "another",
+      "own-cold",
+    ]);
   });
   it("has one hash for the whole, which any change moves", () => {
     expect(evidenceHash(items())).toMatch(/^sha256:[0-9a-f]{64}$/);

@@ -1,7 +1,9 @@
 import type { Case } from "../../src/evidence/index.js";
 
 /** A case of the tests: the published example of a training handout, or that with something altered. */
-export function ownCase(altered: Omit<Partial<Case>, "expected"> & { readonly expected?: Partial<Case["expected"]> } = {}): Case {
+export function ownCase(
+  altered: Omit<Partial<Case>, "expected"> & { readonly expected?: Partial<Case["expected"]> } = {},
+): Case {
   const { expected, ...rest } = altered;
   return {
     id: "own-cold",

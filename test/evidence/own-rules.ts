@@ -52,7 +52,13 @@ const within = condition({
   value: { unit: "A", symbol: "I_b", about: "current" }, relation: "≤", limit: { unit: "A", symbol: "I_z", about: "ampacity" }, source,
 });
 
-function cableCurrent({ route, factor }: { route: { section: string; material: "copper" | "aluminium" }; factor: string }) {
+function cableCurrent({
+  route,
+  factor,
+}: {
+  route: { section: string; material: "copper" | "aluminium" };
+  factor: string;
+}) {
   const ampacity = ampacities(route);
   const allowed = derated({ ampacity, factor });
   return { allowed, check: within({ value: "20 A", limit: allowed }), sizes: [route.section] };
@@ -63,4 +69,6 @@ function secondOf(_first: unknown, second: { readonly current: string }) {
 }
 
 /** The catalogue of the tests' own rules. */
-export const ownRules = collect({ own: { voltageAt, larger, derated, ampacities, ratings, within, cableCurrent, secondOf } });
+export const ownRules = collect({
+  own: { voltageAt, larger, derated, ampacities, ratings, within, cableCurrent, secondOf },
+});

@@ -5,9 +5,14 @@ import type { Quantity } from "../../src/quantity/index.js";
 import { ownRules } from "./own-rules.js";
 
 const calculation = ownRules.calculations.get("own/cable-current")!;
-const { allowed, check } = calculation.call({ route: { section: "4 mm²", material: "copper" }, factor: "0.6" }) as { allowed: Quantity; check: Check };
-const changed = (id: string, alter: (declaration: FormulaDeclaration) => object): Swap => (declaration) =>
-  declaration.id === id ? ({ ...declaration, ...alter(declaration as never) } as typeof declaration) : declaration;
+const { allowed, check } = calculation.call({ route: { section: "4 mm²", material: "copper" }, factor: "0.6" }) as {
+  allowed: Quantity;
+  check: Check;
+};
+const changed =
+  (id: string, alter: (declaration: FormulaDeclaration) => object): Swap =>
+  (declaration) =>
+    declaration.id === id ? { ...declaration, ...alter(declaration as never) } : declaration;
 
 describe("replay", () => {
   it("gives the same value where nothing is changed", () => {
@@ -16,12 +21,38 @@ describe("replay", () => {
   });
   it("works a value out again through changed tables and formulas, and through changes of unit", () => {
     const cells = "1.5  20  –\n2.5  27  21\n4  40  28";
-    expect(replay(allowed, changed("own/ampacities", () => ({ cells }))).text).toBe("24");
-    expect(replay(allowed, changed("own/derated", () => ({ expression: "ampacity + factor * ampacity" }))).text).toBe("57.6");
-    expect(replay(allowed.in("mA"), changed("own/ampacities", () => ({ cells }))).text).toBe("24000");
+    expect(
+      replay(
+        allowed,
+        changed("own/ampacities", () => ({ cells })),
+      ).text,
+    ).toBe("24");
+    expect(
+      replay(
+        allowed,
+        changed("own/derated", () => ({ expression: "ampacity + factor * ampacity" })),
+      ).text,
+    ).toBe("57.6");
+    expect(
+      replay(
+        allowed.in("mA"),
+        changed("own/ampacities", () => ({ cells })),
+      ).text,
+    ).toBe("24000");
   });
   it("weighs a check again", () => {
-    expect([check.verdict, replay(check, changed("own/ampacities", () => ({ cells: "4  30  28" }))).verdict]).toEqual(["met", "not met"]);
-    expect(replay(check, changed("own/within", () => ({ relation: ">" }))).verdict).toBe("not met");
+    expect([
+      check.verdict,
+      replay(
+        check,
+        changed("own/ampacities", () => ({ cells: "4  30  28" })),
+      ).verdict,
+    ]).toEqual(["met", "not met"]);
+    expect(
+      replay(
+        check,
+        changed("own/within", () => ({ relation: ">" })),
+      ).verdict,
+    ).toBe("not met");
   });
 });

@@ -6,37 +6,67 @@ import { ownRules } from "./own-rules.js";
 const run = (...altered: Parameters<typeof ownCase>) => runCase(ownCase(...altered), ownRules);
 
 describe("a case agrees", () => {
-  it("with the printed example", () => expect(run()).toMatchObject({ status: "agrees", computed: "49.05", share: "0.0000" }));
-  it("in another unit of its kind", () => expect(run({ expected: { printed: "49050", unit: "mV" } }).status).toBe("agrees"));
+  it("with the printed example", () =>
+    expect(run()).toMatchObject({ status: "agrees", computed: "49.05", share: "0.0000" }));
+  it("in another unit of its kind", () =>
+    expect(run({ expected: { printed: "49050", unit: "mV" } }).status).toBe("agrees"));
   it("on a constant", () => {
-    const constant = { kind: "constant", at: "constants.stcTemperature", inputs: {}, expected: { printed: "25", unit: "°C" } } as const;
+    const constant = {
+      kind: "constant",
+      at: "constants.stcTemperature",
+      inputs: {},
+      expected: { printed: "25", unit: "°C" },
+    } as const;
     expect(run(constant).status).toBe("agrees");
   });
   it("on a table, a condition, and a path into a calculation", () => {
-    const cell = { checks: "own/ampacities", inputs: { section: { printed: "2.5 mm²" }, material: { printed: "copper" } } };
+    const cell = {
+      checks: "own/ampacities",
+      inputs: { section: { printed: "2.5 mm²" }, material: { printed: "copper" } },
+    };
     expect(run({ ...cell, expected: { printed: "27", unit: "A" } }).status).toBe("agrees");
-    const verdict = { checks: "own/within", at: "verdict", inputs: { value: { printed: "27.1 A" }, limit: { printed: "27 A" } } };
+    const verdict = {
+      checks: "own/within",
+      at: "verdict",
+      inputs: { value: { printed: "27.1 A" }, limit: { printed: "27 A" } },
+    };
     expect(run({ ...verdict, expected: { printed: "not met", unit: "", rounding: "exact" } }).status).toBe("agrees");
-    const inputs = { "route.section": { printed: "4 mm²" }, "route.material": { printed: "copper" }, factor: { printed: "0.5" } };
+    const inputs = {
+      "route.section": { printed: "4 mm²" },
+      "route.material": { printed: "copper" },
+      factor: { printed: "0.5" },
+    };
     const calculation = { checks: "own/cable-current", inputs };
     expect(run({ ...calculation, at: "allowed", expected: { printed: "18", unit: "A" } }).status).toBe("agrees");
-    expect(run({ ...calculation, at: "check.verdict", expected: { printed: "not met", unit: "", rounding: "exact" } }).status).toBe("agrees");
-    expect(run({ ...calculation, at: "sizes[0]", expected: { printed: "4 mm²", unit: "", rounding: "exact" } }).status).toBe("agrees");
-    const byPosition = { checks: "own/second-of", inputs: { "[0]": { printed: "any" }, "[1].current": { printed: "3 A" } } };
+    expect(
+      run({ ...calculation, at: "check.verdict", expected: { printed: "not met", unit: "", rounding: "exact" } })
+        .status,
+    ).toBe("agrees");
+    expect(
+      run({ ...calculation, at: "sizes[0]", expected: { printed: "4 mm²", unit: "", rounding: "exact" } }).status,
+    ).toBe("agrees");
+    const byPosition = {
+      checks: "own/second-of",
+      inputs: { "[0]": { printed: "any" }, "[1].current": { printed: "3 A" } },
+    };
     expect(run({ ...byPosition, expected: { printed: "3", unit: "A" } }).status).toBe("agrees");
   });
 });
 
 describe("a case can fail", () => {
-  it("by a wrong digit", () => expect(run({ expected: { printed: "49.06" } })).toMatchObject({ status: "deviates", share: "2.0000" }));
+  it("by a wrong digit", () =>
+    expect(run({ expected: { printed: "49.06" } })).toMatchObject({ status: "deviates", share: "2.0000" }));
   it("by a wrong unit", () => expect(run({ expected: { unit: "A" } })).toMatchObject({ status: "fails" }));
   it("by a unit that is none", () => expect(run({ expected: { unit: "volts" } }).problem).toContain("not a unit"));
-  it("by an unknown rule", () => expect(run({ checks: "own/none" })).toMatchObject({ status: "fails", problem: "own/none is not known" }));
+  it("by an unknown rule", () =>
+    expect(run({ checks: "own/none" })).toMatchObject({ status: "fails", problem: "own/none is not known" }));
   it("by a path into nothing", () => expect(run({ at: "there" }).problem).toContain("nothing at"));
   it("by an input that the rule refuses", () => expect(run({ inputs: {} }).problem).toContain("missing"));
   it("by calling a series", () => expect(run({ checks: "own/ratings" }).problem).toContain("series"));
-  it("by comparing a name with digits", () => expect(run({ expected: { printed: "big" } }).problem).toContain("only \"exact\""));
-  it("is disputed, not agreed, with an erratum", () => expect(run({ erratum: "e" })).toMatchObject({ status: "disputed", agrees: true }));
+  it("by comparing a name with digits", () =>
+    expect(run({ expected: { printed: "big" } }).problem).toContain('only "exact"'));
+  it("is disputed, not agreed, with an erratum", () =>
+    expect(run({ erratum: "e" })).toMatchObject({ status: "disputed", agrees: true }));
 });
 
 describe("rounded inputs", () => {
@@ -56,23 +86,32 @@ describe("rounded inputs", () => {
   });
   it("leave counts as they are", () => {
     const inputs = { ampacity: { printed: "20 A" }, factor: { printed: "2" } };
-    const at = (printed: string) => run({ checks: "own/derated", inputs, inputsRounded: true, expected: { printed, unit: "A" } }).status;
+    const at = (printed: string) =>
+      run({ checks: "own/derated", inputs, inputsRounded: true, expected: { printed, unit: "A" } }).status;
     expect([at("41"), at("42")]).toEqual(["agrees", "deviates"]);
   });
 });
 
 describe("noticing", () => {
   it("names the inputs of which the case notices a shift of 5 % or 2 K", () => {
-    expect(noticedInputs(ownCase(), ownRules)).toEqual(["openCircuitVoltage", "absoluteVoltageCoefficient", "cellTemperature"]);
+    expect(noticedInputs(ownCase(), ownRules)).toEqual([
+      "openCircuitVoltage",
+      "absoluteVoltageCoefficient",
+      "cellTemperature",
+    ]);
     expect(noticedInputs(ownCase({ expected: { printed: "49" } }), ownRules)).toEqual(["openCircuitVoltage"]);
   });
   it("does not credit an input that makes no difference", () => {
     const inputs = { designCurrent: { printed: "20 A" }, otherCurrent: { printed: "10 A" } };
-    expect(noticedInputs(ownCase({ checks: "own/larger", inputs, expected: { printed: "20.0", unit: "A" } }), ownRules)).toEqual(["designCurrent"]);
+    expect(
+      noticedInputs(ownCase({ checks: "own/larger", inputs, expected: { printed: "20.0", unit: "A" } }), ownRules),
+    ).toEqual(["designCurrent"]);
   });
   it("puts other rows and columns in the place of a table's heading", () => {
     const inputs = { section: { printed: "2.5 mm²" }, material: { printed: "copper" } };
-    expect(noticedInputs(ownCase({ checks: "own/ampacities", inputs, expected: { printed: "27", unit: "A" } }), ownRules)).toEqual(["section", "material"]);
+    expect(
+      noticedInputs(ownCase({ checks: "own/ampacities", inputs, expected: { printed: "27", unit: "A" } }), ownRules),
+    ).toEqual(["section", "material"]);
   });
 });
 
@@ -80,7 +119,14 @@ describe("counting is computed", () => {
   const why = (...altered: Parameters<typeof ownCase>) => judgeCase(ownCase(...altered), ownRules).notCounting;
   it("counts a published example", () => expect(why()).toBeNull());
   it.each([
-    ["deviates", { expected: { printed: "49.1" } as const, example: "x", inputs: { ...ownCase().inputs, openCircuitVoltage: { printed: "46.8 V" } } }],
+    [
+      "deviates",
+      {
+        expected: { printed: "49.1" } as const,
+        example: "x",
+        inputs: { ...ownCase().inputs, openCircuitVoltage: { printed: "46.8 V" } },
+      },
+    ],
     ["disputed", { erratum: "e" }],
     ["identity", { kind: "identity" }],
     ["copied", { seen: { in: "GSES handout:2011", place: "", grade: "copied" } }],

@@ -3,7 +3,12 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { REFERENCE_DATA } from "./reference-data.js";
 
-const ajv = new Ajv2020({ allErrors: true, strict: true, formats: { date: /^\d{4}-\d{2}-\d{2}$/ }, allowUnionTypes: true });
+const ajv = new Ajv2020({
+  allErrors: true,
+  strict: true,
+  formats: { date: /^\d{4}-\d{2}-\d{2}$/ },
+  allowUnionTypes: true,
+});
 const compiled = new Map<string, ValidateFunction>();
 
 function validator(name: string): ValidateFunction {
@@ -19,5 +24,7 @@ function validator(name: string): ValidateFunction {
 export function faultsOf(schema: string, value: unknown): readonly string[] {
   const validate = validator(schema);
   if (validate(value)) return [];
-  return (validate.errors ?? []).map(({ instancePath, message, params }) => `${instancePath}: ${message} ${JSON.stringify(params)}`);
+  return (validate.errors ?? []).map(
+    ({ instancePath, message, params }) => `${instancePath}: ${message} ${JSON.stringify(params)}`,
+  );
 }

@@ -19,7 +19,7 @@ function textOf(leaf: unknown, unit: string): string {
   if (isQuantity(leaf)) {
     const due = unitFromText(unit === "" ? "1" : unit);
     if (due === undefined) throw new CaseFault(`"${unit}" is not a unit`);
-    return leaf.in(due as never).text;
+    return leaf.in(due).text;
   }
   if (isNamed(leaf)) return leaf.name;
   if (isMissing(leaf)) return "open";

@@ -30,7 +30,12 @@ function unitOf({ checks }: Case, { key, unit }: PrintedNumber, from: Catalogue)
 }
 
 /** Whether a case agrees no longer with an input shifted; `null` where the rule refuses both shifts. */
-function noticesShifts(one: Case, numbers: readonly PrintedNumber[], shifts: readonly Shift[], from: Catalogue): boolean | null {
+function noticesShifts(
+  one: Case,
+  numbers: readonly PrintedNumber[],
+  shifts: readonly Shift[],
+  from: Catalogue,
+): boolean | null {
   const judged = shifts.map((shift) => judgeWith(one, new Map(numbers.map((number) => [number, shift(number)])), from));
   if (judged.every((judgement) => judgement === null)) return null;
   return judged.some((judgement) => judgement !== null && !judgement.agrees);
@@ -63,4 +68,3 @@ function noticesHeading(one: Case, key: string, from: Catalogue): boolean {
     return judged !== null && !judged.agrees;
   });
 }
-

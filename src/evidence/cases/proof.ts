@@ -18,11 +18,14 @@ export interface Proof {
 /** Weighs every formula and method against the counting cases: proven when each symbol is noticed by some of them. */
 export function proofs(judged: readonly JudgedCase[], from: Catalogue = catalogue()): readonly Proof[] {
   return [...formulas(from), ...models(from)].map(({ id, kind, declaration }) => {
-    const own = judged.filter((one) => one.case.checks === id && one.notCounting === null && !one.case.at.startsWith("constants."));
+    const own = judged.filter(
+      (one) => one.case.checks === id && one.notCounting === null && !one.case.at.startsWith("constants."),
+    );
     const noticed = new Set(own.flatMap(({ notices }) => notices));
     const symbols = Object.keys(declaration.takes);
     const unnoticed = symbols.filter((symbol) => !noticed.has(symbol));
-    const state = own.length > 0 && unnoticed.length === 0 ? "proven" : unnoticed.length < symbols.length ? "partly" : "unproven";
+    const state =
+      own.length > 0 && unnoticed.length === 0 ? "proven" : unnoticed.length < symbols.length ? "partly" : "unproven";
     const because = state === "proven" || !("unproven" in declaration) ? null : reason(declaration.unproven);
     return { id, kind, state, unnoticed, cases: own.map((one) => one.case.id), because };
   });

@@ -21,15 +21,28 @@ interface Range {
  * moves the result toward the print, then the line to that corner is halved. `null` where no point is found.
  * The share is the part of the ranges that was needed.
  */
-export function searchRanges(numbers: readonly PrintedNumber[], nominal: ReadonlyMap<PrintedNumber, Digits>, judgeAt: JudgeAt): Judgement | null {
+export function searchRanges(
+  numbers: readonly PrintedNumber[],
+  nominal: ReadonlyMap<PrintedNumber, Digits>,
+  judgeAt: JudgeAt,
+): Judgement | null {
   const middle = judgeAt(nominal);
   if (!middle || middle.agrees) return middle && { ...middle, share: "0" };
   const ranges = numbers
     .filter((number) => !isCount(number))
-    .map((number): Range => ({ number, middle: nominal.get(number) ?? number.digits, reach: half(lastDigit(number.digits)) }));
+    .map((number): Range => ({
+      number,
+      middle: nominal.get(number) ?? number.digits,
+      reach: half(lastDigit(number.digits)),
+    }));
   const corner = new Map(ranges.map((range) => [range, endToward(range, nominal, middle, judgeAt)]));
   const at = (part: Digits): Judgement | null =>
-    judgeAt(new Map([...nominal, ...ranges.map((range) => [range.number, pointOf(range, corner.get(range)!, part)] as const)]));
+    judgeAt(
+      new Map([
+        ...nominal,
+        ...ranges.map((range) => [range.number, pointOf(range, corner.get(range)!, part)] as const),
+      ]),
+    );
 
   let near: Digits = { whole: 0n, exponent: 0 };
   let far: Digits = { whole: 1n, exponent: 0 };
@@ -59,7 +72,12 @@ function pointOf({ middle, reach }: Range, end: -1 | 0 | 1, part: Digits): Digit
 const WHOLE: Digits = { whole: 1n, exponent: 0 };
 
 // Which end of one range brings the result toward the print, all else unmoved; 0 where neither does.
-function endToward(range: Range, nominal: ReadonlyMap<PrintedNumber, Digits>, from: Judgement, judgeAt: JudgeAt): -1 | 0 | 1 {
+function endToward(
+  range: Range,
+  nominal: ReadonlyMap<PrintedNumber, Digits>,
+  from: Judgement,
+  judgeAt: JudgeAt,
+): -1 | 0 | 1 {
   const numberOf = (end: -1 | 1): number => {
     const judged = judgeAt(new Map([...nominal, [range.number, pointOf(range, end, WHOLE)]]));
     return judged ? Number(judged.computed) : Number.NaN;

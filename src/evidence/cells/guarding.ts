@@ -55,11 +55,14 @@ export function guardsByCell(outcomes: readonly GuardOutcome[], from: Catalogue)
 const EDITED: readonly string[] = ["original", "reproduced"];
 
 function weigh(own: readonly Agreeing[]): CellGuards {
-  const laws = own.filter(({ guard }) => guard.by === "formula" && (EDITED.includes(guard.seen.grade) || guard.seen.grade === "copied"));
+  const laws = own.filter(
+    ({ guard }) => guard.by === "formula" && (EDITED.includes(guard.seen.grade) || guard.seen.grade === "copied"),
+  );
   const edited = own.filter(({ guard }) => guard.by === "copy" && EDITED.includes(guard.seen.grade));
   const copied = own.filter(({ guard }) => guard.by === "copy" && guard.seen.grade === "copied");
   const publishers = new Set(copied.map(({ guard }) => publisherOf(guard.seen.in)));
-  const copies = edited.length > 0 || publishers.size > 1 || (copied.length > 0 && laws.length > 0) ? [...edited, ...copied] : [];
+  const copies =
+    edited.length > 0 || publishers.size > 1 || (copied.length > 0 && laws.length > 0) ? [...edited, ...copied] : [];
   const by = new Set<"copy" | "formula">();
   if (copies.length > 0) by.add("copy");
   if (laws.length > 0) by.add("formula");

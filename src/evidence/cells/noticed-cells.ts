@@ -32,7 +32,11 @@ export function cellsUsed(holder: Holder): readonly UsedCell[] {
 }
 
 /** A table with one cell printed otherwise. */
-export function withCell(rule: TableDeclaration, { row, column }: Pick<UsedCell, "row" | "column">, text: string): TableDeclaration {
+export function withCell(
+  rule: TableDeclaration,
+  { row, column }: Pick<UsedCell, "row" | "column">,
+  text: string,
+): TableDeclaration {
   const headings = Object.values(rule.columns ?? {});
   let at = 0;
   for (const [index, values] of headings.entries()) at = at * values.length + values.indexOf(column[index]!);
@@ -68,7 +72,11 @@ function noticesCell(one: JudgedCase, holder: Holder, cell: UsedCell): boolean {
 
 function textOf({ rule, row, column }: UsedCell): string {
   const place = placeOf(row, column);
-  return table(rule).cells().find((cell) => placeOf(cell.row, cell.column) === place)?.text ?? "";
+  return (
+    table(rule)
+      .cells()
+      .find((cell) => placeOf(cell.row, cell.column) === place)?.text ?? ""
+  );
 }
 
 /**

@@ -25,10 +25,16 @@ const expected = z.strictObject({
 /** One printed number, and the inputs that the same source prints for it. */
 export const caseSchema = z
   .strictObject({
-    id: z.string().regex(/^[a-z0-9][a-z0-9./-]*$/).describe("one id a case, never used again"),
+    id: z
+      .string()
+      .regex(/^[a-z0-9][a-z0-9./-]*$/)
+      .describe("one id a case, never used again"),
     example: z.string().min(1).describe("the published example; its reprints share the key"),
     kind: z.enum(["worked", "measured", "constant", "identity"]),
-    checks: z.string().regex(/^[a-z-]+\/[a-z0-9-]+$/).describe("id of a formula, table, condition, model or calculation"),
+    checks: z
+      .string()
+      .regex(/^[a-z-]+\/[a-z0-9-]+$/)
+      .describe("id of a formula, table, condition, model or calculation"),
     at: z.string().describe("path into its result; empty for the result itself"),
     claims: claimed.nullable(),
     seen,

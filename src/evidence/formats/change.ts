@@ -4,7 +4,9 @@ import { z } from "zod";
 export const changeSchema = z
   .strictObject({
     id: z.string().min(1).describe("kind and id as in the lock, such as cases/…"),
-    field: z.string().describe("JSON Pointer to the field within the item; empty where the item was removed or came back"),
+    field: z
+      .string()
+      .describe("JSON Pointer to the field within the item; empty where the item was removed or came back"),
     from: z.unknown().describe("the field before; null where it was not there"),
     to: z.unknown().describe("the field after; null where it was removed"),
     reason: z.string().min(1),

@@ -10,8 +10,13 @@ const copy = z.strictObject({
   table: text.describe("id of the table or series"),
   by: z.literal("copy"),
   seen,
-  columns: z.array(z.array(z.string())).exactOptional().describe("heading values of each column of cells, in the order of the table's headings"),
-  cells: z.array(z.string()).describe("one line a row: its heading, then its cells, two or more spaces apart; – where nothing is compared"),
+  columns: z
+    .array(z.array(z.string()))
+    .exactOptional()
+    .describe("heading values of each column of cells, in the order of the table's headings"),
+  cells: z
+    .array(z.string())
+    .describe("one line a row: its heading, then its cells, two or more spaces apart; – where nothing is compared"),
   note: z.string().exactOptional(),
 });
 
@@ -28,11 +33,22 @@ const formula = z.strictObject({
   rule: text.describe("id of the formula"),
   row: z.string().describe("key of the formula that the row heading feeds; empty where perRow gives all"),
   fixed: values.exactOptional(),
-  perColumn: z.record(z.string(), values).exactOptional().describe("by the values of a column joined by ' | '; columns left out are not compared"),
+  perColumn: z
+    .record(z.string(), values)
+    .exactOptional()
+    .describe("by the values of a column joined by ' | '; columns left out are not compared"),
   perRow: z.record(z.string(), values).exactOptional().describe("by row heading; rows left out are not compared"),
   rounding,
-  digits: z.number().int().nullable().exactOptional().describe("decimals to which the law is rounded; null for the digits as printed"),
-  steps: z.array(step).exactOptional().describe("where the law is rounded to a step other than a decimal, such as 0.5 below 20"),
+  digits: z
+    .number()
+    .int()
+    .nullable()
+    .exactOptional()
+    .describe("decimals to which the law is rounded; null for the digits as printed"),
+  steps: z
+    .array(step)
+    .exactOptional()
+    .describe("where the law is rounded to a step other than a decimal, such as 0.5 below 20"),
   except: z.array(z.strictObject({ cell: text, why: text })).exactOptional(),
   note: z.string().exactOptional(),
 });

@@ -19,14 +19,16 @@ export function lawfulCells(
   const gives = rule.kind === "table" ? rule.declaration.gives : { unit: rule.declaration.unit };
   if (!("unit" in gives)) return { cells: [], problems: ["a law gives numbers, and this table gives names"] };
   const except = new Map((guard.except ?? []).map(({ cell, why }) => [cell, why]));
-  const problems = [...except.keys()].filter((place) => !shipped.some((cell) => cell.place === place)).map((place) => `the table has no cell ${place}`);
+  const problems = [...except.keys()]
+    .filter((place) => !shipped.some((cell) => cell.place === place))
+    .map((place) => `the table has no cell ${place}`);
   const cells: GuardedCell[] = [];
   for (const cell of shipped) {
     const inputs = inputsFor(guard, rule, cell);
     if (!inputs) continue;
     const computed = resultOf(guard.rule, inputs, "", from).leaf;
     if (!isQuantity(computed)) throw new Error(`${guard.rule} gives no quantity`);
-    const due = computed.in(gives.unit as never).text;
+    const due = computed.in(gives.unit).text;
     const agrees = follows(due, cell.text, guard);
     const noticesShift = agrees && lastDigitShifts(cell.text).some((text) => !follows(due, text, guard));
     if (!except.has(cell.place)) cells.push({ place: cell.place, shipped: cell.text, due, agrees, noticesShift });

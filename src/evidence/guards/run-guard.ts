@@ -76,7 +76,13 @@ function sameSizes(guard: CopyGuard, shipped: readonly ShippedCell[]): Omit<Guar
   const sizes = copiedSizes(guard);
   const cells = shipped.map(({ place, text }) => {
     const due = sizes.find((size) => samePrint(size, text));
-    return { place, shipped: text, due: due ?? "not in the copy", agrees: due !== undefined, noticesShift: due !== undefined };
+    return {
+      place,
+      shipped: text,
+      due: due ?? "not in the copy",
+      agrees: due !== undefined,
+      noticesShift: due !== undefined,
+    };
   });
   const extra = sizes.filter((size) => !shipped.some(({ text }) => samePrint(size, text)));
   return { cells, problems: extra.map((size) => `the copy has ${size}, which the series has not`) };

@@ -16,7 +16,10 @@ export const hashOf = (value: unknown): string => sha256(canonical(value));
 /** The parts of a JSON Pointer (RFC 6901). */
 function partsOf(pointer: string): readonly string[] {
   if (pointer === "") return [];
-  return pointer.slice(1).split("/").map((part) => part.replace(/~1/g, "/").replace(/~0/g, "~"));
+  return pointer
+    .slice(1)
+    .split("/")
+    .map((part) => part.replace(/~1/g, "/").replace(/~0/g, "~"));
 }
 
 /** What stands at a JSON Pointer; null where nothing does. */
@@ -34,7 +37,8 @@ export function withField(value: unknown, pointer: string, field: unknown): unkn
   const [head, ...rest] = partsOf(pointer);
   if (head === undefined) return field;
   const below = rest.map((part) => `/${part.replace(/~/g, "~0").replace(/\//g, "~1")}`).join("");
-  if (Array.isArray(value)) return value.map((item: unknown, index) => (String(index) === head ? withField(item, below, field) : item));
+  if (Array.isArray(value))
+    return value.map((item: unknown, index) => (String(index) === head ? withField(item, below, field) : item));
   const members = (value ?? {}) as Readonly<Record<string, unknown>>;
   return { ...members, [head]: withField(members[head] ?? null, below, field) };
 }

@@ -21,7 +21,11 @@ function statementOf(rule: Rule): unknown {
 
 /** The evidence as the lock sees it. An erratum's list of cases may grow. */
 export function lockedItems(
-  { cases, guards, errata }: { readonly cases: readonly Case[]; readonly guards: readonly Guard[]; readonly errata: readonly Erratum[] },
+  {
+    cases,
+    guards,
+    errata,
+  }: { readonly cases: readonly Case[]; readonly guards: readonly Guard[]; readonly errata: readonly Erratum[] },
   from: Catalogue = catalogue(),
 ): LockedItems {
   return {
@@ -40,13 +44,18 @@ export function lockFaults(items: LockedItems, lock: Lock, changes: readonly Cha
   const faults: string[] = [];
   for (const kind of KINDS) {
     for (const [id, hash] of Object.entries(lock[kind])) {
-      const fault = faultOf(items[kind].get(id) ?? null, hash, changes.filter((change) => change.id === `${kind}/${id}`));
+      const fault = faultOf(
+        items[kind].get(id) ?? null,
+        hash,
+        changes.filter((change) => change.id === `${kind}/${id}`),
+      );
       if (fault !== null) faults.push(`${kind}/${id} ${fault}`);
     }
   }
   for (const { id } of changes) {
     const [kind = "", ...rest] = id.split("/");
-    if (!(kind in lock) || !(rest.join("/") in lock[kind as Kind])) faults.push(`${id} has a change, but the lock does not hold it`);
+    if (!(kind in lock) || !(rest.join("/") in lock[kind as Kind]))
+      faults.push(`${id} has a change, but the lock does not hold it`);
   }
   return faults;
 }
@@ -67,7 +76,13 @@ export function extendedLock(items: LockedItems, lock: Lock | null): Lock {
     const all = { ...Object.fromEntries([...items[kind]].map(([id, item]) => [id, hashOf(item)])), ...lock?.[kind] };
     return Object.fromEntries(Object.entries(all).sort(([a], [b]) => (a < b ? -1 : 1)));
   };
-  return { format: "pv-to-grid/lock@1", cases: hashes("cases"), tables: hashes("tables"), guards: hashes("guards"), errata: hashes("errata") };
+  return {
+    format: "pv-to-grid/lock@1",
+    cases: hashes("cases"),
+    tables: hashes("tables"),
+    guards: hashes("guards"),
+    errata: hashes("errata"),
+  };
 }
 
 /** One hash of the whole evidence as it stands. */

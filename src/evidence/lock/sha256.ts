@@ -30,7 +30,9 @@ function padded(bytes: Uint8Array): DataView {
 /** SHA-256 of a text in UTF-8, as 64 hexadecimal digits. */
 export function sha256(text: string): string {
   tables ??= {
-    start: primes().slice(0, 8).map((prime) => fraction(Math.sqrt(prime))),
+    start: primes()
+      .slice(0, 8)
+      .map((prime) => fraction(Math.sqrt(prime))),
     rounds: primes().map((prime) => fraction(Math.cbrt(prime))),
   };
   const { start, rounds } = tables;

@@ -17,9 +17,9 @@ export interface Weighed {
 }
 
 function counted<K extends string>(keys: readonly K[]): Record<K, number> {
-  const counts = {} as Record<K, number>;
-  for (const key of keys) counts[key] = (counts[key] ?? 0) + 1;
-  return counts;
+  const counts = new Map<K, number>();
+  for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
+  return Object.fromEntries(counts) as Record<K, number>;
 }
 
 function byGrade(grades: readonly (Grade | null)[]): Partial<Record<Grade, number>> {
@@ -27,7 +27,11 @@ function byGrade(grades: readonly (Grade | null)[]): Partial<Record<Grade, numbe
 }
 
 /** The figures of one subject, or of all where none is named. A constant that two subjects use counts once in the total. */
-export function tallyOf({ cases, proofs, cells }: Weighed, subject: string | null, from: Catalogue = catalogue()): Tally {
+export function tallyOf(
+  { cases, proofs, cells }: Weighed,
+  subject: string | null,
+  from: Catalogue = catalogue(),
+): Tally {
   const isOwn = (id: string): boolean => subject === null || subjectOf(id) === subject;
   const ownCases = cases.filter((one) => isOwn(one.case.checks));
   const ownProofs = proofs.filter(({ id }) => isOwn(id));
@@ -46,7 +50,12 @@ export function tallyOf({ cases, proofs, cells }: Weighed, subject: string | nul
     },
     cells: {
       all: ownCells.length,
-      guarded: { copy: guarded("copy"), formula: guarded("formula"), example: guarded("example"), none: guarded("none") },
+      guarded: {
+        copy: guarded("copy"),
+        formula: guarded("formula"),
+        example: guarded("example"),
+        none: guarded("none"),
+      },
       shiftNoticed: ownCells.filter(({ shiftNoticed }) => shiftNoticed).length,
       byGrade: byGrade(ownCells.map(({ grade }) => grade)),
     },
