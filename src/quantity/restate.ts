@@ -1,4 +1,11 @@
-import { type ConversionOrigin, convertQuantity, type GivenOrigin, keptOf, makeQuantity, type Quantity } from "./quantity.js";
+import {
+  type ConversionOrigin,
+  convertQuantity,
+  type GivenOrigin,
+  keptOf,
+  makeQuantity,
+  type Quantity,
+} from "./quantity.js";
 import type { Dimension } from "./units.js";
 
 /** The same input with the place that it is from; what is not an input stays as it is. */
@@ -9,5 +16,5 @@ export function restate<D extends Dimension>(quantity: Quantity<D>, statedIn: st
   }
   if (quantity.origin.kind !== "given") return quantity;
   const origin: GivenOrigin = Object.freeze({ kind: "given", statedIn });
-  return makeQuantity<D>(keptOf(quantity as unknown as Quantity), quantity.unit, origin);
+  return makeQuantity<D>(keptOf(quantity), quantity.unit, origin);
 }
