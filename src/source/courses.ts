@@ -78,4 +78,6 @@ export const courses = {
   "Home Power record lows:undated": { title: "ASHRAE vs. Record Lows (sidebar)", publisher: "Home Power", year: null, kind: "magazine", address: "http://www.homepower.com/node/11598" },
   "NF C 15-100 course:undated": { title: "Intensités admissibles (course after NF C 15-100)", publisher: "I. Sadky", year: null, kind: "course", address: "http://sadky.ismail.free.fr/electrar/cours/i_admissible/intro.htm" },
   "PVEducation copy:undated": { title: "Web page repeating the text on nominal operating cell temperature", publisher: "wungiel.pl", year: null, kind: "course", address: "https://wungiel.pl/28_May_2014_10252.html" },
+  "pveducation rooftop page:undated": { title: "Temperature adjustment of conduit on a roof", publisher: "pveducation.com", year: null, kind: "course", address: "https://pveducation.com/design/temp-adjustment-conduit-on-roof/" },
+  "liquisearch wire gauge page:undated": { title: "American wire gauge: formula", publisher: "liquisearch", year: null, kind: "dataset", address: "https://www.liquisearch.com/american_wire_gauge/formula" },
 } as const satisfies Record<string, Source>;

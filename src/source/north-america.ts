@@ -42,4 +42,5 @@ export const northAmerica = {
   "IAEI Jackson:2020": { title: "It is always the basics, photo captions, Sept-Oct 2020", publisher: "IAEI Magazine", year: 2020, kind: "magazine" },
   "ECN forum 8534:2002": { title: "240.4(B) when?, forum thread", publisher: "ECN electrical forum", year: 2002, kind: "magazine" },
   "Engineer Boards 36145:undated": { title: "NEC question about conductor protection, forum thread", publisher: "engineerboards.com", year: null, kind: "magazine" },
+  "ASTM B258:undated": { title: "Standard specification for standard nominal diameters and cross-sectional areas of AWG sizes of solid round wires used as electrical conductors", publisher: "ASTM", year: null, kind: "standard" },
 } as const satisfies Record<string, Source>;

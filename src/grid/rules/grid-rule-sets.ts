@@ -9,8 +9,8 @@ const EITHER: readonly SupplySystem[] = ["230/400 V 50 Hz", "120/240 V 60 Hz spl
 /** Rules for connection to a grid, each in its edition; the grade is that of most of its values. */
 export const gridRuleSets = [
   { key: "EN 50549-1:2019", label: "EN 50549-1, low voltage: ranges; the network operator sets the values", edition: "EN 50549-1:2019", grade: "memory", supplies: FIFTY, note: "the document gives ranges and defaults; every setting is the network operator's" },
-  { key: "VDE-AR-N 4105:2018", label: "Germany, low voltage, edition 2018-11", edition: "VDE-AR-N 4105:2018", grade: "reproduced", supplies: FIFTY, note: "public notes say that a 2026 edition has replaced it: ask which applies" },
-  { key: "VDE-AR-N 4105:2011", label: "Germany, low voltage, edition 2011-08 (superseded)", edition: "VDE-AR-N 4105:2011", grade: "reproduced", supplies: FIFTY, note: "superseded by the 2018 edition; for existing plants only" },
+  { key: "VDE-AR-N 4105:2018", label: "Germany, low voltage, edition 2018-11", edition: "VDE-AR-N 4105:2018", grade: "memory", supplies: FIFTY, note: "public notes say that a 2026 edition has replaced it: ask which applies" },
+  { key: "VDE-AR-N 4105:2011", label: "Germany, low voltage, edition 2011-08 (superseded)", edition: "VDE-AR-N 4105:2011", grade: "memory", supplies: FIFTY, note: "superseded by the 2018 edition; for existing plants only" },
   { key: "EREC G98:2022", label: "Great Britain, up to 16 A per phase", edition: "EREC G98:2022", grade: "memory", supplies: FIFTY, note: null },
   { key: "EREC G99:2019", label: "Great Britain, above 16 A per phase, type A, low voltage", edition: "EREC G99:2019", grade: "memory", supplies: FIFTY, note: null },
   { key: "AS/NZS 4777.2:2020 Australia A", label: "Australia, region A", edition: "AS/NZS 4777.2:2020", grade: "memory", supplies: FIFTY, note: null },
@@ -33,7 +33,7 @@ export const gridRuleSets = [
   { key: "RD 1699/2011:2014", label: "Spain, text from 10 June 2014 (superseded)", edition: "RD 1699/2011:2014", grade: "copied", supplies: FIFTY, note: "superseded in 2020" },
   { key: "RD 1699/2011:2020", label: "Spain, text from 8 July 2020", edition: "RD 1699/2011:2020", grade: "copied", supplies: FIFTY, note: "the text holds no figures any more; thresholds stand in a table that was not seen and in the network code order" },
   { key: "REBT ITC-BT-40:2002", label: "Spain, low-voltage regulation, generators", edition: "REBT:2002", grade: "copied", supplies: FIFTY, note: "rules of the electricity sector, such as RD 1699/2011, prevail where they differ" },
-  { key: "Synergrid C10/11:2019", label: "Belgium, C10/11", edition: "Synergrid C10/11:2019", grade: "reproduced", supplies: FIFTY, note: null },
+  { key: "Synergrid C10/11:undated", label: "Belgium, C10/11", edition: "Synergrid C10/11:undated", grade: "reproduced", supplies: FIFTY, note: null },
   { key: "Netcode elektriciteit:undated", label: "Netherlands, before the proposal of 2023", edition: "Netcode elektriciteit:undated", grade: "reproduced", supplies: FIFTY, note: "a proposal of 2023 would raise the overvoltage threshold to 115 %; whether it came into force was not seen" },
   { key: "DIN VDE 0126-1-1/A1:undated", label: "DIN VDE 0126-1-1 with amendment 1, as used for France", edition: "DIN VDE 0126-1-1/A1:undated", grade: "reproduced", supplies: FIFTY, note: null },
   { key: "TOR Erzeuger:undated", label: "Austria, TOR", edition: "TOR Erzeuger:undated", grade: "reproduced", supplies: FIFTY, note: "no settings were seen: all are the network operator's" },

@@ -1,0 +1,97 @@
+import { table } from "../../../formula/index.js";
+
+/** Voltage settings of the interface protection of EREC G98:2022. @function */
+export const erecG98_2022_voltageSettings = /* @__PURE__ */ table({
+  id: "grid/erec-g98-2022-voltage-settings",
+  about: "voltage settings of the interface protection of EREC G98:2022",
+  rows: { name: "setting", names: "in the first column", about: "setting" },
+  rowRule: "exact",
+  columns: { value: ["setting"] },
+  gives: { unit: "p.u.", symbol: "U" },
+  source: [{ in: "EREC G98:2022", clause: "interface protection settings, low voltage", grade: "memory" }],
+  cells: `
+    overvoltage2   1.19
+    overvoltage1   1.14
+    undervoltage1  0.80
+  `,
+  note: "of 230 V, line to neutral",
+});
+
+/** Frequency settings of the interface protection of EREC G98:2022. @function */
+export const erecG98_2022_frequencySettings = /* @__PURE__ */ table({
+  id: "grid/erec-g98-2022-frequency-settings",
+  about: "frequency settings of the interface protection of EREC G98:2022",
+  rows: { name: "setting", names: "in the first column", about: "setting" },
+  rowRule: "exact",
+  columns: { value: ["setting"] },
+  gives: { unit: "Hz", symbol: "f" },
+  source: [{ in: "EREC G98:2022", clause: "interface protection settings", grade: "memory" }],
+  cells: `
+    overfrequency1      52.0
+    underfrequency1     47.5
+    underfrequency2     47.0
+    overfrequencyStart  50.4
+  `,
+});
+
+/** Rate-of-change-of-frequency setting of EREC G98:2022. @function */
+export const erecG98_2022_rateOfChangeOfFrequency = /* @__PURE__ */ table({
+  id: "grid/erec-g98-2022-rate-of-change-of-frequency",
+  about: "rate-of-change-of-frequency setting of EREC G98:2022",
+  rows: { name: "setting", names: "in the first column", about: "setting" },
+  rowRule: "exact",
+  columns: { value: ["setting"] },
+  gives: { unit: "Hz/s", symbol: "df/dt" },
+  source: [{ in: "EREC G98:2022", clause: "interface protection settings", grade: "memory" }],
+  cells: `
+    rateOfChangeOfFrequency  1.0
+  `,
+});
+
+/** Trip delays of the interface protection of EREC G98:2022. @function */
+export const erecG98_2022_delays = /* @__PURE__ */ table({
+  id: "grid/erec-g98-2022-delays",
+  about: "trip delays of the interface protection of EREC G98:2022",
+  rows: { name: "setting", names: "in the first column", about: "setting" },
+  rowRule: "exact",
+  columns: { time: ["delay"] },
+  gives: { unit: "s", symbol: "t" },
+  source: [{ in: "EREC G98:2022", clause: "interface protection settings", grade: "memory" }],
+  cells: `
+    overvoltage2             0.5
+    overvoltage1             1.0
+    undervoltage1            2.5
+    overfrequency1           0.5
+    underfrequency1          20
+    underfrequency2          0.5
+    rateOfChangeOfFrequency  0.5
+  `,
+});
+
+/** Observation time before reconnection of EREC G98:2022. @function */
+export const erecG98_2022_reconnectionTime = /* @__PURE__ */ table({
+  id: "grid/erec-g98-2022-reconnection-time",
+  about: "observation time before reconnection of EREC G98:2022",
+  rows: { name: "setting", names: "in the first column", about: "setting" },
+  rowRule: "exact",
+  columns: { value: ["setting"] },
+  gives: { unit: "s", symbol: "t" },
+  source: [{ in: "EREC G98:2022", clause: "reconnection", grade: "memory" }],
+  cells: `
+    reconnectionTime  60
+  `,
+});
+
+/** Droop of the response to overfrequency of EREC G98:2022. @function */
+export const erecG98_2022_droop = /* @__PURE__ */ table({
+  id: "grid/erec-g98-2022-droop",
+  about: "droop of the response to overfrequency of EREC G98:2022",
+  rows: { name: "setting", names: "in the first column", about: "setting" },
+  rowRule: "exact",
+  columns: { value: ["setting"] },
+  gives: { unit: "%", symbol: "s" },
+  source: [{ in: "EREC G98:2022", clause: "limited frequency sensitive mode, overfrequency", grade: "memory" }],
+  cells: `
+    overfrequencyDroop  10
+  `,
+});
