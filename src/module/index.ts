@@ -61,6 +61,23 @@ export { procedure2Current2021 } from "./iec-60891/procedure2-current-2021.js";
 export { procedure2Voltage2009 } from "./iec-60891/procedure2-voltage-2009.js";
 export { procedure2Voltage2021 } from "./iec-60891/procedure2-voltage-2021.js";
 export { seriesResistanceAt } from "./iec-60891/series-resistance-at.js";
+export { combineDiodes } from "./one-diode/combine-diodes.js";
+export { diodeCurrent } from "./one-diode/diode-current.js";
+export { type DiodeCurve, diodeCurve } from "./one-diode/diode-curve.js";
+export { type DiodePoints, diodePoints } from "./one-diode/diode-points.js";
+export { type DiodeConditions, diodeUnder, type StcDiode } from "./one-diode/diode-under.js";
+export { diodeVoltage } from "./one-diode/diode-voltage.js";
+export { type DiodeDatasheet, fitDiode } from "./one-diode/fit-diode.js";
+export { type OneDiode, oneDiode } from "./one-diode/one-diode.js";
+export { oneDiodeCurrent } from "./one-diode/quantity/one-diode-current.js";
+export { oneDiodeFillFactor } from "./one-diode/quantity/one-diode-fill-factor.js";
+export { oneDiodeMaximumPower } from "./one-diode/quantity/one-diode-maximum-power.js";
+export { oneDiodeMppCurrent } from "./one-diode/quantity/one-diode-mpp-current.js";
+export { oneDiodeMppVoltage } from "./one-diode/quantity/one-diode-mpp-voltage.js";
+export { oneDiodeOpenCircuitVoltage } from "./one-diode/quantity/one-diode-open-circuit-voltage.js";
+export { oneDiodeShortCircuitCurrent } from "./one-diode/quantity/one-diode-short-circuit-current.js";
+export { oneDiodeVoltage } from "./one-diode/quantity/one-diode-voltage.js";
+export type { CurvePoints } from "./one-diode/through-points.js";
 export { checkDatasheet } from "./plausibility/check-datasheet.js";
 export {
   coefficientNotAbovePlausible,
