@@ -66,3 +66,53 @@ export {
   necConductorChecks,
   terminalAmpacitySuffices,
 } from "./current/nec-conductor.js";
+export * from "./engineered/engineered.js";
+export {
+  type Engineered,
+  type EngineeredDesign,
+  engineeredMaximumCurrent,
+  engineeredVoltage,
+} from "./engineered/engineered-design.js";
+export {
+  type RapidShutdown,
+  rapidShutdown,
+  type RapidShutdownInput,
+  rapidShutdownPresent,
+  rapidShutdownVoltages,
+  shutdownVoltageWithinLimit,
+  type ShutdownWay,
+  shutdownWays,
+} from "./shutdown/rapid-shutdown.js";
+export {
+  type ArcFault,
+  arcFault,
+  type ArcFaultInput,
+  type ArcFaultProtection,
+  arcFaultProtectionPresent,
+  arcFaultVoltage,
+  belowArcFaultVoltage,
+} from "./shutdown/arc-fault.js";
+export {
+  altitudeWithinRating,
+  isolatedForFunctionalEarth,
+  moduleOfClassTwo,
+  type ModuleWithInverter,
+  moduleWithInverter,
+  referenceAltitude,
+} from "./inverter/module-with-inverter.js";
+export * from "./junction/junction-conditions.js";
+export { type CheckedJunction, junctionChecks, type JunctionInput } from "./junction/junction-checks.js";
+export * from "./electronics/unit-conditions.js";
+export { type PassThroughUnit, passThroughUnitChecks } from "./electronics/pass-through-units.js";
+export { type RegulatedRange, type RegulatedString, regulatedString } from "./electronics/regulated-string.js";
+export * from "./yield/dc-ac-ratio.js";
+export {
+  clipping,
+  type ClippingInput,
+  clippingOfSeries,
+  clippingShareOfSums,
+  type IrradianceClass,
+} from "./yield/clipping.js";
+export * from "./insulation/array-insulation.js";
+export * from "./insulation/ground-fault.js";
+export { type EarthFaultInput, type EarthFaultLimits, earthFaultLimits } from "./insulation/earth-fault-limits.js";

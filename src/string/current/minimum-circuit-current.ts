@@ -10,10 +10,10 @@ import {
 export type DcCircuit =
   | {
       readonly circuit: "string";
-      /** Device in the string itself; `"none"` where it has none. */
-      readonly device: Input<"current"> | "none";
-      /** Nearest device towards the inverter; `"none"` where the array has none. */
-      readonly downstreamDevice: Input<"current"> | "none";
+      /** Device in the string itself; `null` where it has none. */
+      readonly device: Input<"current"> | null;
+      /** Nearest device towards the inverter; `null` where the array has none. */
+      readonly downstreamDevice: Input<"current"> | null;
       /** Strings in parallel behind the nearest device, or all of the array where there is none. */
       readonly strings: number;
       /** Maximum current of one string. */
@@ -21,9 +21,9 @@ export type DcCircuit =
     }
   | {
       readonly circuit: "sub-array";
-      readonly device: Input<"current"> | "none";
-      /** Device of the whole array; `"none"` where it has none. */
-      readonly arrayDevice: Input<"current"> | "none";
+      readonly device: Input<"current"> | null;
+      /** Device of the whole array; `null` where it has none. */
+      readonly arrayDevice: Input<"current"> | null;
       /** Maximum current of this sub-array. */
       readonly maximumCurrent: Input<"current">;
       /** Maximum current of the other sub-arrays together. */
@@ -31,7 +31,7 @@ export type DcCircuit =
     }
   | {
       readonly circuit: "array";
-      readonly device: Input<"current"> | "none";
+      readonly device: Input<"current"> | null;
       /** Maximum current of the array. */
       readonly maximumCurrent: Input<"current">;
     };
@@ -44,16 +44,16 @@ export type DcCircuit =
  * @example
  * ```ts
  * import { minimumCircuitCurrent } from "pv-to-grid/string";
- * minimumCircuitCurrent({ circuit: "string", device: "none", downstreamDevice: "none", strings: 3, maximumCurrent: "17.5 A" }).text; // "35"
+ * minimumCircuitCurrent({ circuit: "string", device: null, downstreamDevice: null, strings: 3, maximumCurrent: "17.5 A" }).text; // "35"
  * ```
  */
 export function minimumCircuitCurrent(circuit: DcCircuit): Quantity<"current"> {
   const { device, maximumCurrent } = circuit;
-  if (device !== "none") return given(device, "A");
+  if (device !== null) return given(device, "A");
   switch (circuit.circuit) {
     case "string": {
       const { downstreamDevice, strings } = circuit;
-      if (downstreamDevice === "none")
+      if (downstreamDevice === null)
         return stringCableCurrentWithoutDevice({ strings: whole(strings), maximumCurrent });
       return stringCableCurrentBehindDevice({
         ratedCurrent: downstreamDevice,
@@ -64,7 +64,7 @@ export function minimumCircuitCurrent(circuit: DcCircuit): Quantity<"current"> {
     case "sub-array": {
       const { arrayDevice, others } = circuit;
       return subArrayCableCurrent({
-        ratedCurrent: arrayDevice === "none" ? "0 A" : arrayDevice,
+        ratedCurrent: arrayDevice === null ? "0 A" : arrayDevice,
         others,
         own: maximumCurrent,
       });

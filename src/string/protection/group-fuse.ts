@@ -26,7 +26,8 @@ export interface GroupFuseInput {
   readonly shortCircuitCurrent: Input<"current">;
   /** Maximum current of the same, K_I or 1.25 included. */
   readonly maximumCurrent: Input<"current">;
-  readonly fuse: "choose" | Input<"current">;
+  /** `"choose"`, or the rating that there is. */
+  readonly fuse: Input<"current">;
   readonly coldVoltage?: Known<Input<"voltage">>;
   readonly fuseVoltage?: Known<Input<"voltage">>;
 }

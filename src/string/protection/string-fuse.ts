@@ -33,7 +33,7 @@ export interface StringFuseInput extends FusedStrings {
   /** What the inverter can feed back into a faulty string; the form of 2016 does not know it. */
   readonly backfeedCurrent: Known<Input<"current">>;
   /** `"choose"` where one is needed, `"none"`, or the rating that there is. */
-  readonly fuse: "choose" | "none" | Input<"current">;
+  readonly fuse: Input<"current">;
   /** Open-circuit voltage of the string at the lowest temperature, and the rated voltage of the fuses; left out, not judged. */
   readonly coldVoltage?: Known<Input<"voltage">>;
   readonly fuseVoltage?: Known<Input<"voltage">>;

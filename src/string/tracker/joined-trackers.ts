@@ -6,10 +6,10 @@ import { type CheckedTracker, trackerChecks, type TrackerLimits } from "./tracke
 import { maximumOfAll, type TrackerStrings } from "./tracker-strings.js";
 
 /** What the maker declares for trackers that are joined in parallel. */
-export type JoinedRatings = {
+export interface JoinedRatings {
   readonly maximumInputCurrent: Known<Input<"current">>;
   readonly shortCircuitRating: Known<Input<"current">>;
-};
+}
 
 /** Something that joins trackers or strings and carries their current: a plug, a branch, a switch pole, a terminal. */
 export interface Joint {

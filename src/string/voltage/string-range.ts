@@ -93,7 +93,7 @@ function narrowest(limits: readonly LengthLimit[]): LengthLimit | undefined {
 }
 
 function whyNone(longest: LengthLimit | undefined, shortest: LengthLimit | undefined): string | null {
-  if (longest && longest.count === null) return `one module already exceeds the limit of the ${longest.key}`;
+  if (longest?.count === null) return `one module already exceeds the limit of the ${longest.key}`;
   const [most, least] = [longest?.count?.number, shortest?.count?.number];
   if (most === undefined || least === undefined || least <= most) return null;
   return `at least ${least} modules are due by the ${shortest!.key}, at most ${most} fit by the ${longest!.key}`;
