@@ -6,7 +6,17 @@
 export type { InputsOf } from "./formula/index.js";
 export { compare, explain, readPlant, sizePlant } from "./plant/index.js";
 export type {
-  Change, ExplainedStep, Flip, PlantDescription, PlantRecord, ReadPlant, RecordedCheck, RecordedNumber, RecordedRoute, RecordedStep, RecordedString,
+  Change,
+  ExplainedStep,
+  Flip,
+  PlantDescription,
+  PlantRecord,
+  ReadPlant,
+  RecordedCheck,
+  RecordedNumber,
+  RecordedRoute,
+  RecordedStep,
+  RecordedString,
   SizingOptions,
 } from "./plant/index.js";
 export { InputError, isInputError } from "./quantity/index.js";

@@ -4,7 +4,9 @@ import { type ExplainedStep, stepsBehind } from "./record/steps-behind.js";
 import { sizePlant } from "./size-plant.js";
 
 function stepKeys(sides: readonly unknown[]): string[] {
-  return sides.flatMap((side) => (typeof side === "object" && side !== null && "step" in side ? [(side as RecordedNumber).step] : []));
+  return sides.flatMap((side) =>
+    typeof side === "object" && side !== null && "step" in side ? [(side as RecordedNumber).step] : [],
+  );
 }
 
 /**

@@ -8,11 +8,33 @@ export { plantJsonSchema } from "./description/json-schema.js";
 export { everyPath } from "./description/path.js";
 export { PLANT_FORMAT, type Plant, type PlantDescription, plantSchema } from "./description/plant-description.js";
 export { readPlant, type ReadPlant } from "./description/read-plant.js";
-export { practices, type PvRules, pvRules, type Rules, type SupplyRules, supplyRules, type WiringRules, wiringRules } from "./description/rules.js";
+export {
+  practices,
+  type PvRules,
+  pvRules,
+  type Rules,
+  type SupplyRules,
+  supplyRules,
+  type WiringRules,
+  wiringRules,
+} from "./description/rules.js";
+export { coldestBelowHottest, lowerVoltageBelowUpper } from "./description/values.js";
 export { explain } from "./explain.js";
 export { type Change, compare, type Flip } from "./record/compare.js";
 export type * from "./record/record.js";
 export { RECORD_FORMAT } from "./record/record.js";
 export { type ExplainedStep, stepsBehind } from "./record/steps-behind.js";
+export {
+  absorbing,
+  combinedApparentPower,
+  combinedCurrent,
+  impedanceInSeries,
+  impedanceOfStretch,
+  impedanceThereAndBack,
+  reactiveFactorOf,
+} from "./sizing/ac-formulas.js";
+export { bifacialCurrentCorrection } from "./sizing/bifacial-correction.js";
+export { totalLength } from "./sizing/lengths.js";
+export { acRiseWithinOwnersLimit, dcDropWithinOwnersLimit } from "./sizing/owners-limits.js";
 export { sizePlant, type SizingOptions } from "./size-plant.js";
 export { VERSION } from "./version.js";

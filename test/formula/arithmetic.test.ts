@@ -7,7 +7,11 @@ import { Exact } from "../../src/quantity/decimal.js";
 // An independent judge: the same operation with a thousand digits, compared with what 34 digits gave.
 const Judge = Decimal.clone({ defaults: true, precision: 1000 });
 
-const digits = fc.tuple(fc.bigInt({ min: -(10n ** 34n) + 1n, max: 10n ** 34n - 1n }), fc.integer({ min: -40, max: 20 }), fc.integer({ min: 1, max: 34 }));
+const digits = fc.tuple(
+  fc.bigInt({ min: -(10n ** 34n) + 1n, max: 10n ** 34n - 1n }),
+  fc.integer({ min: -40, max: 20 }),
+  fc.integer({ min: 1, max: 34 }),
+);
 const decimal = digits.map(([whole, exponent, keep]) => new Exact(`${whole}e${exponent}`).toSignificantDigits(keep));
 
 const operations = {
@@ -34,11 +38,15 @@ describe("every operation", () => {
 
   it("never calls a quotient exact that is not", () => {
     fc.assert(
-      fc.property(decimal, decimal.filter((b) => !b.isZero()), (a, b) => {
-        const trust: Trust = { keeps: Infinity };
-        const result = divide(a, b, trust);
-        if (trust.keeps === Infinity) expect(new Judge(result).times(b).eq(new Judge(a))).toBe(true);
-      }),
+      fc.property(
+        decimal,
+        decimal.filter((b) => !b.isZero()),
+        (a, b) => {
+          const trust: Trust = { keeps: Infinity };
+          const result = divide(a, b, trust);
+          if (trust.keeps === Infinity) expect(new Judge(result).times(b).eq(new Judge(a))).toBe(true);
+        },
+      ),
       { numRuns: 2000 },
     );
     const trust: Trust = { keeps: Infinity };

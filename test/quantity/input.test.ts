@@ -14,16 +14,39 @@ function problem(input: unknown, unit = "V"): InputError["problems"][number] {
 
 describe("text", () => {
   it.each([
-    ["39.2 V", "39.2"], [" 39.2  V ", "39.2"], ["39.2V", "39.2"], ["39.2", "39.2"], ["-39.2 V", "-39.2"], ["\u221239.2 V", "-39.2"], ["+1e3 mV", "1"],
-    ["0.5 kV", "500"], [".5 V", "0.5"], ["5. V", "5"], ["39.2\u00a0V", "39.2"], ["３９.２ V", "39.2"], ["1e-60 V", `0.${"0".repeat(59)}1`],
+    ["39.2 V", "39.2"],
+    [" 39.2  V ", "39.2"],
+    ["39.2V", "39.2"],
+    ["39.2", "39.2"],
+    ["-39.2 V", "-39.2"],
+    ["\u221239.2 V", "-39.2"],
+    ["+1e3 mV", "1"],
+    ["0.5 kV", "500"],
+    [".5 V", "0.5"],
+    ["5. V", "5"],
+    ["39.2\u00a0V", "39.2"],
+    ["３９.２ V", "39.2"],
+    ["1e-60 V", `0.${"0".repeat(59)}1`],
   ])("%j is read as %s V", (text, expected) => {
     expect(given(text, "V").text).toBe(expected);
   });
 
   it.each([
-    ["", "empty"], ["   ", "empty"], ["39,2 V", "decimal-comma"], ["1,000 V", "decimal-comma"], ["V", "not-a-number"], ["abc", "not-a-number"], ["1.2.3 V", "not-a-number"],
-    ["NaN", "not-finite"], ["Infinity V", "not-a-number"], ["0x10 V", "unknown-unit"], ["1 Volt", "unknown-unit"], ["1 A", "other-dimension"], ["1e61 V", "too-large"],
-    [`1${"0".repeat(70)} V`, "too-large"], ["1.23456789012345678901234567890123456 V", "too-many-digits"],
+    ["", "empty"],
+    ["   ", "empty"],
+    ["39,2 V", "decimal-comma"],
+    ["1,000 V", "decimal-comma"],
+    ["V", "not-a-number"],
+    ["abc", "not-a-number"],
+    ["1.2.3 V", "not-a-number"],
+    ["NaN", "not-finite"],
+    ["Infinity V", "not-a-number"],
+    ["0x10 V", "unknown-unit"],
+    ["1 Volt", "unknown-unit"],
+    ["1 A", "other-dimension"],
+    ["1e61 V", "too-large"],
+    [`1${"0".repeat(70)} V`, "too-large"],
+    ["1.23456789012345678901234567890123456 V", "too-many-digits"],
   ])("%j is refused as %s", (text, code) => {
     expect(problem(text).code).toBe(code);
   });
@@ -40,7 +63,16 @@ describe("numbers", () => {
     expect(given(1e21, "V").text).toBe("1000000000000000000000");
   });
 
-  it.each([[Number.NaN, "not-finite"], [Number.POSITIVE_INFINITY, "not-finite"], [null, "wrong-type"], [undefined, "missing"], [true, "wrong-type"], [{}, "wrong-type"], [[1], "wrong-type"], [1n, "wrong-type"]])("%s is refused as %s", (input, code) => {
+  it.each([
+    [Number.NaN, "not-finite"],
+    [Number.POSITIVE_INFINITY, "not-finite"],
+    [null, "wrong-type"],
+    [undefined, "missing"],
+    [true, "wrong-type"],
+    [{}, "wrong-type"],
+    [[1], "wrong-type"],
+    [1n, "wrong-type"],
+  ])("%s is refused as %s", (input, code) => {
     expect(problem(input).code).toBe(code);
   });
 });
@@ -73,7 +105,12 @@ describe("quantities", () => {
 });
 
 describe("nearest name", () => {
-  it.each([["opencircuitvoltage", "openCircuitVoltage"], ["startVoltge", "startVoltage"], ["x", undefined], ["", undefined]])("for %j is %s", (name, expected) => {
+  it.each([
+    ["opencircuitvoltage", "openCircuitVoltage"],
+    ["startVoltge", "startVoltage"],
+    ["x", undefined],
+    ["", undefined],
+  ])("for %j is %s", (name, expected) => {
     expect(nearestName(name, ["openCircuitVoltage", "startVoltage"])).toBe(expected);
   });
 });

@@ -6,9 +6,19 @@ const every = Object.keys(units) as Unit[];
 describe("conversion", () => {
   // Exact by definition: 1 ft = 0.3048 m, 1 in = 25.4 mm (international yard and pound agreement, 1959).
   it.each([
-    ["1 ft", "m", "0.3048"], ["1 in", "mm", "25.4"], ["1000 ft", "m", "304.8"], ["0.3048 Ω/km", "Ω/kft", "0.0929030400"],
-    ["1 Ω/km", "Ω/m", "0.001"], ["1 kV", "mV", "1000000"], ["1.5 kVA", "VA", "1500"], ["1 %", "1", "0.01"], ["90 min", "h", "1.5"],
-    ["1 Ω·mm²/m", "Ω·m", "0.000001"], ["-0.27 %/K", "1/K", "-0.0027"], ["-130 mV/°C", "V/K", "-0.13"], ["1 m²", "mm²", "1000000"],
+    ["1 ft", "m", "0.3048"],
+    ["1 in", "mm", "25.4"],
+    ["1000 ft", "m", "304.8"],
+    ["0.3048 Ω/km", "Ω/kft", "0.0929030400"],
+    ["1 Ω/km", "Ω/m", "0.001"],
+    ["1 kV", "mV", "1000000"],
+    ["1.5 kVA", "VA", "1500"],
+    ["1 %", "1", "0.01"],
+    ["90 min", "h", "1.5"],
+    ["1 Ω·mm²/m", "Ω·m", "0.000001"],
+    ["-0.27 %/K", "1/K", "-0.0027"],
+    ["-130 mV/°C", "V/K", "-0.13"],
+    ["1 m²", "mm²", "1000000"],
   ])("%s is %s %s", (text, unit, expected) => {
     const from = /[^\d.\s-].*$/u.exec(text)![0] as Unit;
     const quantity = given(text, from as "V").in(unit as "V");
@@ -16,7 +26,12 @@ describe("conversion", () => {
     expect(quantity.rounded).toBe(false);
   });
 
-  it.each([["-40 °F", "-40"], ["32 °F", "0"], ["77 °F", "25"], ["212 °F", "100"]])("%s is %s °C", (fahrenheit, celsius) => {
+  it.each([
+    ["-40 °F", "-40"],
+    ["32 °F", "0"],
+    ["77 °F", "25"],
+    ["212 °F", "100"],
+  ])("%s is %s °C", (fahrenheit, celsius) => {
     expect(given(fahrenheit, "°C").text).toBe(celsius);
   });
 
@@ -58,7 +73,17 @@ describe("spelling", () => {
     expect(spellings.filter((spelling) => !/^[\x20-\x7e]+$/.test(spelling))).toEqual([]);
   });
 
-  it.each([["mm²", "mm²"], ["mm2", "mm²"], ["\u2126", "Ω"], ["℃", "°C"], ["degC", "°C"], ["ohm/km", "Ω/km"], ["mV/A/m", "mV/(A·m)"], ["1/(km2*a)", "1/(km²·a)"], ["m ", "m"]])("reads %s as %s", (text, unit) => {
+  it.each([
+    ["mm²", "mm²"],
+    ["mm2", "mm²"],
+    ["\u2126", "Ω"],
+    ["℃", "°C"],
+    ["degC", "°C"],
+    ["ohm/km", "Ω/km"],
+    ["mV/A/m", "mV/(A·m)"],
+    ["1/(km2*a)", "1/(km²·a)"],
+    ["m ", "m"],
+  ])("reads %s as %s", (text, unit) => {
     expect(unitFromText(text)).toBe(unit);
   });
 

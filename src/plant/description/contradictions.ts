@@ -5,7 +5,9 @@ import { received } from "../../quantity/input-error.js";
 type Loose = Readonly<Record<string, unknown>>;
 
 function objects(value: unknown): Loose[] {
-  return Array.isArray(value) ? value.map((item) => (typeof item === "object" && item !== null ? (item as Loose) : {})) : [];
+  return Array.isArray(value)
+    ? value.map((item) => (typeof item === "object" && item !== null ? (item as Loose) : {}))
+    : [];
 }
 
 function text(value: unknown): string | undefined {
@@ -41,7 +43,15 @@ function unknownName(path: string, what: string, value: unknown, known: readonly
 function rulesProblems(plant: Loose): Problem[] {
   const [rules, practice] = [plant["rules"], plant["practice"]];
   if (rules === undefined && practice === undefined) {
-    return [{ path: "rules", code: "missing", message: "state rules, or a practice in their place", expected: "rules or practice", received: "undefined" }];
+    return [
+      {
+        path: "rules",
+        code: "missing",
+        message: "state rules, or a practice in their place",
+        expected: "rules or practice",
+        received: "undefined",
+      },
+    ];
   }
   if (rules !== undefined && practice !== undefined) {
     return [contradiction("practice", "state either rules or practice, never both", "rules or practice", practice)];
@@ -58,11 +68,14 @@ function nameProblems(plant: Loose): Problem[] {
       if (name === undefined) continue;
       const path = `${group}[${index}].name`;
       const before = places.get(name);
-      if (before) problems.push(contradiction(path, `the name ${name} stands at ${before} already`, "a name of its own", name));
+      if (before)
+        problems.push(contradiction(path, `the name ${name} stands at ${before} already`, "a name of its own", name));
       else places.set(name, path);
     }
   }
-  const types = Object.keys(typeof plant["moduleTypes"] === "object" && plant["moduleTypes"] !== null ? plant["moduleTypes"] : {});
+  const types = Object.keys(
+    typeof plant["moduleTypes"] === "object" && plant["moduleTypes"] !== null ? plant["moduleTypes"] : {},
+  );
   for (const [index, roof] of objects(plant["roofs"]).entries()) {
     problems.push(...unknownName(`roofs[${index}].moduleType`, "module type", roof["moduleType"], types));
   }
@@ -70,13 +83,22 @@ function nameProblems(plant: Loose): Problem[] {
     const trackers = namesOf(objects(inverter["trackers"]));
     for (const [at, tracker] of trackers.entries()) {
       if (trackers.indexOf(tracker) < at) {
-        problems.push(contradiction(`inverters[${index}].trackers[${at}].name`, `tracker ${tracker} stands twice`, "a name of its own", tracker));
+        problems.push(
+          contradiction(
+            `inverters[${index}].trackers[${at}].name`,
+            `tracker ${tracker} stands twice`,
+            "a name of its own",
+            tracker,
+          ),
+        );
       }
     }
     for (const [join, joined] of objects(inverter["joinedTrackers"]).entries()) {
       const members = Array.isArray(joined["trackers"]) ? (joined["trackers"] as unknown[]) : [];
       for (const [at, member] of members.entries()) {
-        problems.push(...unknownName(`inverters[${index}].joinedTrackers[${join}].trackers[${at}]`, "tracker", member, trackers));
+        problems.push(
+          ...unknownName(`inverters[${index}].joinedTrackers[${join}].trackers[${at}]`, "tracker", member, trackers),
+        );
       }
     }
   }
@@ -85,7 +107,11 @@ function nameProblems(plant: Loose): Problem[] {
 
 function stringProblems(plant: Loose): Problem[] {
   const problems: Problem[] = [];
-  const [roofs, inverters, junctions] = [objects(plant["roofs"]), objects(plant["inverters"]), objects(plant["junctions"])];
+  const [roofs, inverters, junctions] = [
+    objects(plant["roofs"]),
+    objects(plant["inverters"]),
+    objects(plant["junctions"]),
+  ];
   const used = new Map<string, number>();
   const onTracker = new Map<string, { strings: number; inputs: number; joined: boolean; path: string }>();
   for (const [index, string] of objects(plant["strings"]).entries()) {
@@ -97,11 +123,23 @@ function stringProblems(plant: Loose): Problem[] {
     const count = whole(string["count"]) ?? 1;
     if (inverter) {
       const trackers = objects(inverter["trackers"]);
-      problems.push(...unknownName(`${path}.tracker`, `tracker of ${String(inverter["name"])}`, string["tracker"], namesOf(trackers)));
+      problems.push(
+        ...unknownName(
+          `${path}.tracker`,
+          `tracker of ${String(inverter["name"])}`,
+          string["tracker"],
+          namesOf(trackers),
+        ),
+      );
       const tracker = trackers.find((item) => item["name"] === string["tracker"]);
       if (tracker) {
         const key = `${String(inverter["name"])}/${String(tracker["name"])}`;
-        const before = onTracker.get(key) ?? { strings: 0, inputs: whole(tracker["inputs"]) ?? Infinity, joined: false, path };
+        const before = onTracker.get(key) ?? {
+          strings: 0,
+          inputs: whole(tracker["inputs"]) ?? Infinity,
+          joined: false,
+          path,
+        };
         const joined = before.joined || string["junction"] !== undefined;
         onTracker.set(key, { ...before, strings: before.strings + count, joined, path });
       }
@@ -113,13 +151,27 @@ function stringProblems(plant: Loose): Problem[] {
   for (const [tracker, { strings, inputs, joined, path }] of onTracker) {
     if (strings > inputs && !joined) {
       const expected = `at most ${inputs} strings, or a junction that joins them`;
-      problems.push(contradiction(path, `${strings} strings on ${tracker}, which has ${inputs} inputs: describe the junction that joins them`, expected, strings));
+      problems.push(
+        contradiction(
+          path,
+          `${strings} strings on ${tracker}, which has ${inputs} inputs: describe the junction that joins them`,
+          expected,
+          strings,
+        ),
+      );
     }
   }
   for (const [index, roof] of roofs.entries()) {
     const [has, taken] = [whole(roof["modules"]), used.get(String(roof["name"]))];
     if (has !== undefined && taken !== undefined && taken > has) {
-      problems.push(contradiction(`roofs[${index}].modules`, `the strings use ${taken} modules of this roof, which has ${has}`, `at least ${taken}`, has));
+      problems.push(
+        contradiction(
+          `roofs[${index}].modules`,
+          `the strings use ${taken} modules of this roof, which has ${has}`,
+          `at least ${taken}`,
+          has,
+        ),
+      );
     }
   }
   return problems;
@@ -127,7 +179,9 @@ function stringProblems(plant: Loose): Problem[] {
 
 function routeProblems(plant: Loose): Problem[] {
   const problems: Problem[] = [];
-  const [roofs, inverters, boards] = [plant["roofs"], plant["inverters"], plant["boards"]].map((group) => namesOf(objects(group)));
+  const [roofs, inverters, boards] = [plant["roofs"], plant["inverters"], plant["boards"]].map((group) =>
+    namesOf(objects(group)),
+  );
   const supply = typeof plant["supply"] === "object" && plant["supply"] !== null ? (plant["supply"] as Loose) : {};
   const at = text(supply["at"]);
   const known = [...new Set([...boards!, ...(at === undefined ? [] : [at])])];
@@ -135,13 +189,16 @@ function routeProblems(plant: Loose): Problem[] {
   for (const [index, route] of objects(plant["routes"]).entries()) {
     const path = `routes[${index}]`;
     const [from, to] = [text(route["from"]), text(route["to"])];
-    problems.push(...unknownName(`${path}.from`, "roof, inverter or board", from, [...roofs!, ...inverters!, ...known]));
+    problems.push(
+      ...unknownName(`${path}.from`, "roof, inverter or board", from, [...roofs!, ...inverters!, ...known]),
+    );
     if (from === undefined || to === undefined) continue;
     const ends = roofs!.includes(from) ? inverters! : known;
     const what = roofs!.includes(from) ? "inverter" : "board";
     problems.push(...unknownName(`${path}.to`, what, to, ends));
     if (roofs!.includes(from)) continue;
-    if (onward.has(from)) problems.push(contradiction(`${path}.from`, `a second route leaves ${from}`, "one route onward", from));
+    if (onward.has(from))
+      problems.push(contradiction(`${path}.from`, `a second route leaves ${from}`, "one route onward", from));
     else onward.set(from, to);
   }
   if (at === undefined) return problems;
@@ -150,7 +207,9 @@ function routeProblems(plant: Loose): Problem[] {
     for (let hops = 0; place !== undefined && place !== at && hops <= onward.size; hops += 1) place = onward.get(place);
     if (place !== at) {
       const expected = `routes from ${name} to ${at}`;
-      problems.push(contradiction(`inverters[${index}].name`, `no route leads from ${name} to the supply at ${at}`, expected, name));
+      problems.push(
+        contradiction(`inverters[${index}].name`, `no route leads from ${name} to the supply at ${at}`, expected, name),
+      );
     }
   }
   return problems;

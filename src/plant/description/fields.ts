@@ -65,7 +65,9 @@ export function conductorSize(about: string) {
   const gauge = z.string().check(z.regex(/^\d+(\/0)? AWG$/));
   const section = quantitySchema(["mm²"], about, { above: 0, usual: [0.5, 1000] });
   const description = `${about} [mm² or kcmil], a gauge size such as 10 AWG, or "choose"`;
-  return z.optional(z.union([z.literal("choose"), gauge, section]).check(z.meta({ description, unit: "mm²", role: "choice" })));
+  return z.optional(
+    z.union([z.literal("choose"), gauge, section]).check(z.meta({ description, unit: "mm²", role: "choice" })),
+  );
 }
 
 function asList<U extends Unit>(unit: U | readonly [U, ...U[]]): readonly [U, ...U[]] {
@@ -88,7 +90,9 @@ export function note(about: string) {
 }
 
 /** The keys of a closed list that a subject exports, for the schema's enumerations. */
-export function keysOf<const L extends readonly { readonly key: string }[]>(list: L): { readonly [I in keyof L]: L[I]["key"] } {
+export function keysOf<const L extends readonly { readonly key: string }[]>(
+  list: L,
+): { readonly [I in keyof L]: L[I]["key"] } {
   return list.map(({ key }) => key) as unknown as { readonly [I in keyof L]: L[I]["key"] };
 }
 
@@ -99,7 +103,9 @@ export function oneOf<const L extends readonly string[]>(list: L, about: string)
 
 /** One of a closed list that may be left out. */
 export function perhapsOneOf<const L extends readonly string[]>(list: L, about: string) {
-  return z.optional(z.enum(list as unknown as { [K in L[number]]: K }).check(z.meta({ description: about, role: "finding" })));
+  return z.optional(
+    z.enum(list as unknown as { [K in L[number]]: K }).check(z.meta({ description: about, role: "finding" })),
+  );
 }
 
 /** A count of things. */
@@ -118,4 +124,6 @@ export function perhaps(about: string) {
 }
 
 /** Where the values of an object are from. */
-export const statedIn = note("where the values of this object are from: a datasheet and its revision, a survey, an assumption");
+export const statedIn = note(
+  "where the values of this object are from: a datasheet and its revision, a survey, an assumption",
+);

@@ -17,8 +17,14 @@ const joinedTrackers = z.optional(
     z.array(
       z.strictObject({
         trackers: z.array(name("a tracker that is joined")).check(z.minLength(2)),
-        maximumInputCurrent: finding("A", "largest current that the joined trackers use", { above: 0, usual: [1, 1000] }),
-        shortCircuitRating: finding("A", "largest short-circuit current for the joined trackers", { above: 0, usual: [1, 2000] }),
+        maximumInputCurrent: finding("A", "largest current that the joined trackers use", {
+          above: 0,
+          usual: [1, 1000],
+        }),
+        shortCircuitRating: finding("A", "largest short-circuit current for the joined trackers", {
+          above: 0,
+          usual: [1, 2000],
+        }),
       }),
     ),
   ]),
@@ -43,7 +49,10 @@ export const inverterSchema = z.strictObject({
   statedIn,
   apparentPower: fact("VA", "rated apparent power", { above: 0, usual: [100, 10_000_000] }),
   activePower: finding("W", "rated active power", { above: 0, usual: [100, 10_000_000] }),
-  acVoltage: fact("V", "rated output voltage: line to line, or line to neutral where single-phase", { above: 0, usual: [50, 1000] }),
+  acVoltage: fact("V", "rated output voltage: line to line, or line to neutral where single-phase", {
+    above: 0,
+    usual: [50, 1000],
+  }),
   phases: z
     .union([z.literal(1), z.literal(2), z.literal(3)])
     .check(z.meta({ description: "1, 3, or 2 for the two lines of a split-phase supply", role: "fact" })),
@@ -58,12 +67,18 @@ export const inverterSchema = z.strictObject({
   isolated: perhaps("whether it separates the d.c. side from the grid by a transformer"),
   functionalEarthing: perhaps("whether one pole of the array is earthed for function"),
   joinedTrackers,
-  maximumAcDevice: finding("A", "largest overcurrent device on its output that the maker allows", { above: 0, usual: [5, 5000] }),
+  maximumAcDevice: finding("A", "largest overcurrent device on its output that the maker allows", {
+    above: 0,
+    usual: [5, 5000],
+  }),
   dcSwitch,
   residualCurrent: z.optional(
     z.strictObject({
       monitored: perhaps("whether a residual-current monitor is built in"),
-      rcdTypeAllowed: perhapsOneOf(["A", "F", "B", "not declared"], "type of residual-current device that the maker allows upstream"),
+      rcdTypeAllowed: perhapsOneOf(
+        ["A", "F", "B", "not declared"],
+        "type of residual-current device that the maker allows upstream",
+      ),
       standingLeakage: finding("A", "leakage current in normal operation", { from: 0, usual: [0, 1] }),
     }),
   ),
@@ -72,8 +87,14 @@ export const inverterSchema = z.strictObject({
   insulationMonitoring: perhaps("whether it measures the insulation of the array before it starts"),
   surgeProtection: z.optional(
     z.strictObject({
-      dc: perhapsOneOf(["none", "type 1", "type 2", "type 1+2", "varistors"], "built-in surge protection of the d.c. side"),
-      ac: perhapsOneOf(["none", "type 1", "type 2", "type 1+2", "varistors"], "built-in surge protection of the a.c. side"),
+      dc: perhapsOneOf(
+        ["none", "type 1", "type 2", "type 1+2", "varistors"],
+        "built-in surge protection of the d.c. side",
+      ),
+      ac: perhapsOneOf(
+        ["none", "type 1", "type 2", "type 1+2", "varistors"],
+        "built-in surge protection of the a.c. side",
+      ),
     }),
   ),
   impulseWithstand: z.optional(
@@ -84,8 +105,18 @@ export const inverterSchema = z.strictObject({
   ),
   terminals: z.optional(
     z.strictObject({
-      ac: z.optional(z.tuple([fact("mm²", "smallest section of the a.c. terminals"), fact("mm²", "largest section of the a.c. terminals")])),
-      dc: z.optional(z.tuple([fact("mm²", "smallest section of the d.c. terminals"), fact("mm²", "largest section of the d.c. terminals")])),
+      ac: z.optional(
+        z.tuple([
+          fact("mm²", "smallest section of the a.c. terminals"),
+          fact("mm²", "largest section of the a.c. terminals"),
+        ]),
+      ),
+      dc: z.optional(
+        z.tuple([
+          fact("mm²", "smallest section of the d.c. terminals"),
+          fact("mm²", "largest section of the d.c. terminals"),
+        ]),
+      ),
       temperature: finding("°C", "temperature rating of the terminals", { from: 40, to: 150 }),
       aluminium: perhaps("whether aluminium conductors may be clamped"),
     }),

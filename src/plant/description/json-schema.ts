@@ -7,7 +7,7 @@ export function plantJsonSchema(): Record<string, unknown> {
     $schema: "https://json-schema.org/draft/2020-12/schema",
     title: "pv-to-grid plant description",
     description:
-      "A fact must be there. A finding may be left out: the checks that need it are then open. A choice may be left out or be \"choose\": the library chooses. Values are text with a unit, or numbers in the documented unit.",
+      'A fact must be there. A finding may be left out: the checks that need it are then open. A choice may be left out or be "choose": the library chooses. Values are text with a unit, or numbers in the documented unit.',
     ...(z.toJSONSchema(plantSchema, { io: "input" }) as Record<string, unknown>),
   };
 }

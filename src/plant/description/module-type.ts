@@ -10,7 +10,9 @@ export const moduleTypeSchema = z.strictObject({
   mppVoltage: fact("V", "voltage at maximum power U_MPP", { above: 0, usual: [0.4, 180] }),
   mppCurrent: fact("A", "current at maximum power I_MPP", { above: 0, usual: [0.1, 30] }),
   openCircuitVoltageCoefficient: fact(["1/K", "V/K"], "temperature coefficient of U_OC", { usual: [-0.006, -0.001] }),
-  shortCircuitCurrentCoefficient: finding(["1/K", "A/K"], "temperature coefficient of I_SC", { usual: [-0.001, 0.002] }),
+  shortCircuitCurrentCoefficient: finding(["1/K", "A/K"], "temperature coefficient of I_SC", {
+    usual: [-0.001, 0.002],
+  }),
   mppCurrentCoefficient: finding(["1/K", "A/K"], "temperature coefficient of I_MPP", { usual: [-0.002, 0.002] }),
   maximumPowerCoefficient: finding(["1/K"], "temperature coefficient of P_max", { usual: [-0.007, -0.001] }),
   mppVoltageCoefficient: finding(["1/K", "V/K"], "temperature coefficient of U_MPP", { usual: [-0.007, -0.001] }),
@@ -18,7 +20,10 @@ export const moduleTypeSchema = z.strictObject({
   maximumSeriesFuse: finding("A", "largest overcurrent protection rating", { above: 0, usual: [1, 60] }),
   cellsInSeries: finding("1", "cells in series", { from: 1, to: 1000 }),
   technology: perhapsOneOf(["crystalline silicon", "thin film"], "cell technology"),
-  nominalOperatingCellTemperature: finding("°C", "cell temperature at 800 W/m², 20 °C and 1 m/s", { above: 20, to: 80 }),
+  nominalOperatingCellTemperature: finding("°C", "cell temperature at 800 W/m², 20 °C and 1 m/s", {
+    above: 20,
+    to: 80,
+  }),
   protectionClass: perhapsOneOf(["0", "II", "III"], "class of protection against electric shock"),
   bifacial: perhaps("whether the rear yields as well"),
   bifacialityOfCurrent: finding("1", "bifaciality of the short-circuit current", { above: 0, to: 1 }),
@@ -42,7 +47,10 @@ export const roofSchema = z.strictObject({
     ["open rack", "close roof mount", "insulated back"],
     "how the modules are cooled: open rack, close to a roof, or built in",
   ),
-  hottestCell: finding("°C", "hottest cell temperature to design for, where it is known better than by the mounting", { from: 0, to: 120 }),
+  hottestCell: finding("°C", "hottest cell temperature to design for, where it is known better than by the mounting", {
+    from: 0,
+    to: 120,
+  }),
   wind: finding("m/s", "wind speed of the hot design case", { from: 0, to: 30 }),
   statedIn,
 });

@@ -54,7 +54,9 @@ export function everyPath(schema: z.ZodMiniType, prefix = ""): string[] {
   const inside = insideOf(schema);
   if (inside.innerType) return everyPath(inside.innerType, prefix);
   if (inside.shape) {
-    return Object.entries(inside.shape).flatMap(([key, child]) => everyPath(child, prefix === "" ? key : `${prefix}.${key}`));
+    return Object.entries(inside.shape).flatMap(([key, child]) =>
+      everyPath(child, prefix === "" ? key : `${prefix}.${key}`),
+    );
   }
   if (inside.element) return everyPath(inside.element, `${prefix}[]`);
   if (inside.valueType) return everyPath(inside.valueType, `${prefix}{}`);

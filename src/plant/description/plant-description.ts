@@ -36,7 +36,10 @@ export const plantSchema = z.strictObject({
   limits: z.optional(
     z.strictObject({
       dcDrop: finding("%", "largest d.c. voltage drop that the owner asks for, at rated current", { above: 0, to: 20 }),
-      acRise: finding("%", "largest a.c. voltage rise that the owner asks for, from connection point to inverter", { above: 0, to: 20 }),
+      acRise: finding("%", "largest a.c. voltage rise that the owner asks for, from connection point to inverter", {
+        above: 0,
+        to: 20,
+      }),
     }),
   ),
 });

@@ -50,15 +50,19 @@ function problemsOfIssue(schema: z.ZodMiniType, input: unknown, issue: Issue): P
       const ready = branches.flat().find((inner) => inner.code === "custom" || inner.path.length > 0);
       const listed = branches.flat().find((inner) => inner.code === "invalid_value");
       if (value === undefined) return [problem("missing", "missing", "a value")];
-      const literals = branches.flat().flatMap((inner) => (inner.code === "invalid_value" && inner.path.length === 0 ? inner.values : []));
+      const literals = branches
+        .flat()
+        .flatMap((inner) => (inner.code === "invalid_value" && inner.path.length === 0 ? inner.values : []));
       if (literals.length > 0 && !ready && typeof value !== "object") {
         const expected = literals.map(String).join(", ");
         return [problem("not-in-list", `must be one of ${expected}`, expected)];
       }
-      const bare = branches.every((errors) => errors.every((inner) => inner.code === "invalid_type" && inner.path.length === 0));
+      const bare = branches.every((errors) =>
+        errors.every((inner) => inner.code === "invalid_type" && inner.path.length === 0),
+      );
       if (bare) return [problem("wrong-type", "expected a number or text with a unit", "a number or text with a unit")];
       const branch = ready ? branches.find((errors) => errors.includes(ready))! : listed ? [listed] : branches[0]!;
-      return branch.flatMap((inner) => problemsOfIssue(schema, input, { ...inner, path: [...path, ...inner.path] } as Issue));
+      return branch.flatMap((inner) => problemsOfIssue(schema, input, { ...inner, path: [...path, ...inner.path] }));
     }
     case "invalid_type": {
       const expected = issue.expected === "int" ? "a whole number" : `a value of type ${issue.expected}`;
@@ -66,9 +70,21 @@ function problemsOfIssue(schema: z.ZodMiniType, input: unknown, issue: Issue): P
       return [problem("wrong-type", `expected ${expected}`, expected)];
     }
     case "too_small":
-      return [problem(value === "" ? "empty" : "out-of-domain", `must have or be at least ${String(issue.minimum)}`, `at least ${String(issue.minimum)}`)];
+      return [
+        problem(
+          value === "" ? "empty" : "out-of-domain",
+          `must have or be at least ${String(issue.minimum)}`,
+          `at least ${String(issue.minimum)}`,
+        ),
+      ];
     case "too_big":
-      return [problem("out-of-domain", `must have or be at most ${String(issue.maximum)}`, `at most ${String(issue.maximum)}`)];
+      return [
+        problem(
+          "out-of-domain",
+          `must have or be at most ${String(issue.maximum)}`,
+          `at most ${String(issue.maximum)}`,
+        ),
+      ];
     default:
       return [problem("refused", issue.message, "")];
   }

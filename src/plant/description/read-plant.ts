@@ -15,7 +15,10 @@ const DEEPEST = 40;
 
 /** Topics that the library refuses on purpose. */
 const REFUSED: readonly (readonly [RegExp, string])[] = [
-  [/batter|storage|hybrid/i, "storage and hybrid inverters on the d.c. side are not sized here, since their fault currents and modes need rules of their own"],
+  [
+    /batter|storage|hybrid/i,
+    "storage and hybrid inverters on the d.c. side are not sized here, since their fault currents and modes need rules of their own",
+  ],
   [/generator|genset/i, "parallel generators are not sized here, since islanding and fault levels change with them"],
   [/island|off.?grid/i, "island operation is not sized here, since protection by the grid's fault current is absent"],
   [/static|ballast|wind.?load|snow/i, "statics are not computed here; they are a structural engineer's work"],
@@ -43,7 +46,9 @@ export function interpretPlant(input: unknown): { readonly plant: Plant } | { re
   }
   if (depthOf(input, DEEPEST) > DEEPEST) {
     const message = `nested deeper than ${DEEPEST} levels`;
-    return { problems: [{ path: "", code: "refused", message, expected: `at most ${DEEPEST} levels`, received: "an object" }] };
+    return {
+      problems: [{ path: "", code: "refused", message, expected: `at most ${DEEPEST} levels`, received: "an object" }],
+    };
   }
   const parsed = plantSchema.safeParse(input);
   const contradictions = contradictionsOf(input);
@@ -74,7 +79,10 @@ export function readPlant(source: unknown): ReadPlant {
       input = JSON.parse(source.replace(/^\uFEFF/, "")) as unknown;
     } catch (error) {
       const message = `this is not JSON: ${(error as Error).message}`;
-      return { ok: false, problems: [{ path: "", code: "not-readable", message, expected: "JSON text", received: received(source) }] };
+      return {
+        ok: false,
+        problems: [{ path: "", code: "not-readable", message, expected: "JSON text", received: received(source) }],
+      };
     }
   }
   const read = interpretPlant(input);

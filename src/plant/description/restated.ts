@@ -9,5 +9,3 @@ export function restated<T>(value: T, statedIn?: string): T {
   const stated = typeof own === "string" ? own : statedIn;
   return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, restated<unknown>(item, stated)])) as T;
 }
-
-

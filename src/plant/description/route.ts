@@ -1,13 +1,39 @@
 import * as z from "zod/mini";
-import { arrangements, cableKinds, clearances, conductorClasses, conductorMetals, places, referenceMethods, trayKinds } from "../../conductor/index.js";
+import {
+  arrangements,
+  cableKinds,
+  clearances,
+  conductorClasses,
+  conductorMetals,
+  places,
+  referenceMethods,
+  trayKinds,
+} from "../../conductor/index.js";
 import { breakerCharacteristics, deviceKinds, rcdTypes } from "../../device/index.js";
-import { choice, conductorSize, fact, finding, keysOf, name, note, oneOf, perhaps, perhapsCount, perhapsOneOf, statedIn } from "./fields.js";
+import {
+  choice,
+  conductorSize,
+  fact,
+  finding,
+  keysOf,
+  name,
+  note,
+  oneOf,
+  perhaps,
+  perhapsCount,
+  perhapsOneOf,
+  statedIn,
+} from "./fields.js";
 
 /** One stretch of a route: where the cable lies, and how warm and how crowded it is there. */
 export const stretchSchema = z.strictObject({
   place: oneOf(keysOf(places), "where it runs"),
   length: fact("m", "length one way", { above: 0, usual: [0.1, 5000] }),
-  ambient: finding("°C", "temperature around it: of the air, or of the ground where it is buried", { from: -40, to: 100, usual: [-20, 90] }),
+  ambient: finding("°C", "temperature around it: of the air, or of the ground where it is buried", {
+    from: -40,
+    to: 100,
+    usual: [-20, 90],
+  }),
   grouped: perhapsCount("other circuits beside it"),
   referenceMethod: perhapsOneOf(keysOf(referenceMethods), "reference method of installation"),
   arrangement: perhapsOneOf(keysOf(arrangements), "how single cores, or cables beside each other, lie"),
@@ -18,7 +44,10 @@ export const stretchSchema = z.strictObject({
   soilThermalResistivity: finding("K·m/W", "thermal resistivity of the soil", { above: 0, usual: [0.4, 4] }),
   sun: perhaps("whether the sun shines on it"),
   heightAboveRoof: finding("m", "clearance above the roof", { from: 0, usual: [0, 5] }),
-  statedAmpacity: finding("A", "ampacity of this stretch as it is laid, from a maker or an authority", { above: 0, usual: [1, 5000] }),
+  statedAmpacity: finding("A", "ampacity of this stretch as it is laid, from a maker or an authority", {
+    above: 0,
+    usual: [1, 5000],
+  }),
 });
 
 const cableSchema = z.strictObject({
@@ -35,11 +64,23 @@ const cableSchema = z.strictObject({
 
 const breakerSchema = z.strictObject({
   rating: choice("A", "rated current", { above: 0, usual: [1, 6300] }),
-  kind: perhapsOneOf(keysOf(deviceKinds), "kind of device; a miniature breaker, or a breaker of NEC practice, where it is left out"),
-  characteristic: perhapsOneOf(keysOf(breakerCharacteristics), "instantaneous trip characteristic of a miniature breaker"),
+  kind: perhapsOneOf(
+    keysOf(deviceKinds),
+    "kind of device; a miniature breaker, or a breaker of NEC practice, where it is left out",
+  ),
+  characteristic: perhapsOneOf(
+    keysOf(breakerCharacteristics),
+    "instantaneous trip characteristic of a miniature breaker",
+  ),
   breakingCapacity: finding("A", "rated breaking capacity", { above: 0, usual: [1000, 200_000] }),
-  operatingCurrent: finding("A", "current that operates it in the disconnection time, from its maker", { above: 0, usual: [5, 100_000] }),
-  ambientFactor: finding("1", "maker's factor on the rating for the temperature and for devices side by side", { above: 0, to: 1.2 }),
+  operatingCurrent: finding("A", "current that operates it in the disconnection time, from its maker", {
+    above: 0,
+    usual: [5, 100_000],
+  }),
+  ambientFactor: finding("1", "maker's factor on the rating for the temperature and for devices side by side", {
+    above: 0,
+    to: 1.2,
+  }),
   neighboursLoaded: perhaps("whether loaded devices stand beside it"),
   bidirectional: perhaps("whether the maker allows feed from the load side"),
 });
@@ -57,10 +98,19 @@ export const routeSchema = z.strictObject({
   to: name("inverter or board at which it ends"),
   tracker: note("the tracker that it serves, where the routes of one roof differ"),
   cable: cableSchema,
-  conductorLimit: finding("°C", "temperature that the conductor is held to, for the sake of plugs and terminals", { from: 40, to: 120 }),
+  conductorLimit: finding("°C", "temperature that the conductor is held to, for the sake of plugs and terminals", {
+    from: 40,
+    to: 120,
+  }),
   stretches: z.array(stretchSchema).check(z.minLength(1)),
   breaker: z.optional(breakerSchema),
   rcd: z.optional(z.union([z.literal("none"), rcdSchema])),
-  stringFuse: z.optional(z.union([z.literal("choose"), z.literal("none"), fact("A", "rated current of the string fuses", { above: 0, usual: [1, 60] })])),
+  stringFuse: z.optional(
+    z.union([
+      z.literal("choose"),
+      z.literal("none"),
+      fact("A", "rated current of the string fuses", { above: 0, usual: [1, 60] }),
+    ]),
+  ),
   statedIn,
 });

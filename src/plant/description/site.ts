@@ -6,7 +6,10 @@ export const siteSchema = z.strictObject({
   coldest: finding("°C", "lowest ambient temperature to design for", { from: -90, to: 40, usual: [-60, 30] }),
   hottest: finding("°C", "highest ambient temperature to design for", { from: -20, to: 70, usual: [0, 60] }),
   altitude: finding("m", "height above sea level", { from: -450, to: 9000, usual: [-450, 6000] }),
-  lightningDensity: finding("1/(km²·a)", "lightning flashes to ground, a square kilometre and year", { from: 0, to: 100 }),
+  lightningDensity: finding("1/(km²·a)", "lightning flashes to ground, a square kilometre and year", {
+    from: 0,
+    to: 100,
+  }),
   terrain: perhapsOneOf(["rural or suburban", "urban"], "surroundings of the supply line, for the lightning risk"),
   building: perhapsOneOf(
     ["individual residential", "ground-mounted plant", "service, industrial or agricultural", "public gathering"],

@@ -33,11 +33,21 @@ export const supplySchema = z.strictObject({
   ),
   network: z.optional(
     z.strictObject({
-      r: finding("Ω", "resistance of one line of the network, from its source to the connection point", { from: 0, usual: [0, 10] }),
+      r: finding("Ω", "resistance of one line of the network, from its source to the connection point", {
+        from: 0,
+        usual: [0, 10],
+      }),
       x: finding("Ω", "reactance of one line of the network", { from: 0, usual: [0, 10] }),
-      voltageWithoutPlant: finding("V", "voltage at its source without the plant: between lines, or line to neutral where single-phase", { above: 0, usual: [80, 600] }),
+      voltageWithoutPlant: finding(
+        "V",
+        "voltage at its source without the plant: between lines, or line to neutral where single-phase",
+        { above: 0, usual: [80, 600] },
+      ),
       shortCircuitPower: finding("VA", "short-circuit power at the connection point", { above: 0, usual: [1e4, 1e9] }),
-      otherPlants: finding("VA", "apparent power of the other plants at the same connection point", { from: 0, usual: [0, 1e8] }),
+      otherPlants: finding("VA", "apparent power of the other plants at the same connection point", {
+        from: 0,
+        usual: [0, 1e8],
+      }),
       statedIn,
     }),
   ),
@@ -68,6 +78,9 @@ export const transformerSchema = z.strictObject({
   loadLoss: finding("W", "load loss at rated current", { above: 0, usual: [10, 1_000_000] }),
   secondaryVoltage: fact("V", "rated voltage of the low-voltage side", { above: 0, usual: [100, 1000] }),
   neutral: oneOf(["earthed", "isolated"], "neutral of the low-voltage side"),
-  upstreamShortCircuitPower: finding("VA", "short-circuit power of the network before it", { above: 0, usual: [1e6, 1e11] }),
+  upstreamShortCircuitPower: finding("VA", "short-circuit power of the network before it", {
+    above: 0,
+    usual: [1e6, 1e11],
+  }),
   statedIn,
 });

@@ -2,7 +2,7 @@ import { condition, type Check, exactText } from "../../formula/index.js";
 import type { Problem, Quantity } from "../../quantity/index.js";
 import type { Plant } from "./plant-description.js";
 
-/** The colder design temperature is below the hotter one. @function */
+/** Is the coldest design temperature below the hottest? @function */
 export const coldestBelowHottest = /* @__PURE__ */ condition({
   id: "plant/coldest-below-hottest",
   asks: "Is the coldest design temperature below the hottest?",
@@ -13,7 +13,7 @@ export const coldestBelowHottest = /* @__PURE__ */ condition({
   source: [{ in: "common practice", clause: "consistency of a description", grade: "common-practice" }],
 });
 
-/** The lower of two voltages of a datasheet is below the upper. @function */
+/** Is the lower voltage below the upper one? @function */
 export const lowerVoltageBelowUpper = /* @__PURE__ */ condition({
   id: "plant/lower-voltage-below-upper",
   asks: "Is the lower voltage below the upper one?",
@@ -26,7 +26,13 @@ export const lowerVoltageBelowUpper = /* @__PURE__ */ condition({
 
 function problemOf(path: string, message: string, check: Check): Problem {
   const [value, limit] = [check.value as Quantity, check.limit as Quantity];
-  return { path, code: "contradiction", message, expected: `${check.rule.relation} ${exactText(limit)}`, received: exactText(value) };
+  return {
+    path,
+    code: "contradiction",
+    message,
+    expected: `${check.rule.relation} ${exactText(limit)}`,
+    received: exactText(value),
+  };
 }
 
 /** Contradictions between the values of a description that was read. */
@@ -34,15 +40,18 @@ export function valueContradictions({ site, inverters }: Plant): Problem[] {
   const problems: Problem[] = [];
   if (site.coldest && site.hottest) {
     const check = coldestBelowHottest({ value: site.coldest, limit: site.hottest });
-    if (check.verdict !== "met") problems.push(problemOf("site.coldest", "the coldest temperature is not below the hottest", check));
+    if (check.verdict !== "met")
+      problems.push(problemOf("site.coldest", "the coldest temperature is not below the hottest", check));
   }
   for (const [index, inverter] of inverters.entries()) {
     const [lower, upper] = inverter.mppVoltageRange;
     const range = lowerVoltageBelowUpper({ value: lower, limit: upper });
     const path = `inverters[${index}].mppVoltageRange`;
-    if (range.verdict !== "met") problems.push(problemOf(path, "the lower end of the tracking range is not below the upper", range));
+    if (range.verdict !== "met")
+      problems.push(problemOf(path, "the lower end of the tracking range is not below the upper", range));
     const ceiling = lowerVoltageBelowUpper({ value: inverter.maximumDcVoltage, limit: upper });
-    if (ceiling.verdict === "met") problems.push(problemOf(path, "the tracking range ends above the largest input voltage", ceiling));
+    if (ceiling.verdict === "met")
+      problems.push(problemOf(path, "the tracking range ends above the largest input voltage", ceiling));
   }
   return problems;
 }

@@ -21,7 +21,10 @@ const LEFT_OUT = new Set(["steps", "declarations", "sources", "checks", "step"])
 function collect(before: unknown, after: unknown, path: string, into: Change[]): void {
   if (Object.is(before, after)) return;
   const both = [before, after];
-  if (both.every((side) => typeof side === "object" && side !== null) && Array.isArray(before) === Array.isArray(after)) {
+  if (
+    both.every((side) => typeof side === "object" && side !== null) &&
+    Array.isArray(before) === Array.isArray(after)
+  ) {
     const [a, b] = both as [Record<string, unknown>, Record<string, unknown>];
     for (const key of new Set([...Object.keys(a), ...Object.keys(b)])) {
       if (LEFT_OUT.has(key)) continue;
@@ -43,16 +46,21 @@ function collect(before: unknown, after: unknown, path: string, into: Change[]):
  * changes.flipped; // []
  * ```
  */
-export function compare(before: PlantRecord, after: PlantRecord): { readonly changed: readonly Change[]; readonly flipped: readonly Flip[] } {
+export function compare(
+  before: PlantRecord,
+  after: PlantRecord,
+): { readonly changed: readonly Change[]; readonly flipped: readonly Flip[] } {
   const changed: Change[] = [];
   collect(before, after, "", changed);
-  const byId = (checks: readonly RecordedCheck[]): Map<string, RecordedCheck> => new Map(checks.map((check) => [check.id, check]));
+  const byId = (checks: readonly RecordedCheck[]): Map<string, RecordedCheck> =>
+    new Map(checks.map((check) => [check.id, check]));
   const [a, b] = [byId(before.checks), byId(after.checks)];
   const flipped: Flip[] = [];
   for (const id of new Set([...a.keys(), ...b.keys()])) {
     const [was, is] = [a.get(id), b.get(id)];
     collect(was, is, `checks[${id}]`, changed);
-    if (was?.verdict !== is?.verdict) flipped.push({ check: id, before: was?.verdict ?? null, after: is?.verdict ?? null });
+    if (was?.verdict !== is?.verdict)
+      flipped.push({ check: id, before: was?.verdict ?? null, after: is?.verdict ?? null });
   }
   return { changed, flipped };
 }

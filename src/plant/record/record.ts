@@ -1,4 +1,13 @@
-import type { ConditionDeclaration, Force, FormulaDeclaration, ModelDeclaration, Relation, SeriesDeclaration, TableDeclaration, Verdict } from "../../formula/index.js";
+import type {
+  ConditionDeclaration,
+  Force,
+  FormulaDeclaration,
+  ModelDeclaration,
+  Relation,
+  SeriesDeclaration,
+  TableDeclaration,
+  Verdict,
+} from "../../formula/index.js";
 import type { Citation, Grade, Source } from "../../source/index.js";
 import type { PlantDescription } from "../description/plant-description.js";
 import type { Rules } from "../description/rules.js";
@@ -191,7 +200,11 @@ export interface RecordedRoute {
   readonly loss: RecordedNumber | null;
   readonly breaker: RecordedNumber | null;
   readonly breakerCharacteristic: string | null;
-  readonly stretches: readonly { readonly place: string; readonly length: RecordedNumber; readonly ampacity: RecordedNumber | null }[];
+  readonly stretches: readonly {
+    readonly place: string;
+    readonly length: RecordedNumber;
+    readonly ampacity: RecordedNumber | null;
+  }[];
 }
 
 /** How many checks ended how. */
@@ -228,10 +241,17 @@ export interface PlantRecord {
   readonly trackers: readonly RecordedTracker[];
   readonly routes: readonly RecordedRoute[];
   readonly findings: readonly RecordedFinding[];
-  readonly grid: { readonly voltageProfile: readonly RecordedVoltagePoint[]; readonly settings: readonly RecordedSetting[] };
+  readonly grid: {
+    readonly voltageProfile: readonly RecordedVoltagePoint[];
+    readonly settings: readonly RecordedSetting[];
+  };
   readonly readings: readonly RecordedReading[];
   readonly checks: readonly RecordedCheck[];
-  readonly assumptions: readonly { readonly about: string; readonly value: RecordedNumber; readonly source: readonly Citation[] }[];
+  readonly assumptions: readonly {
+    readonly about: string;
+    readonly value: RecordedNumber;
+    readonly source: readonly Citation[];
+  }[];
   readonly cautions: readonly string[];
   readonly sources: readonly ({ readonly key: string; readonly grades: readonly Grade[] } & Source)[];
   readonly declarations: Readonly<Record<string, RecordedDeclaration>>;

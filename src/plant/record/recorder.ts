@@ -1,22 +1,31 @@
 import { type Check, isMissing, isNamed, type Known, type Named, type Step, stepOf } from "../../formula/index.js";
-import type { ConditionDeclaration } from "../../formula/index.js";
 import { isQuantity, type Quantity } from "../../quantity/index.js";
 import { bibliography, type Citation, type Grade, grades, type SourceKey } from "../../source/index.js";
-import { type PlantRecord, type RecordedCheck, type RecordedDeclaration, type RecordedNumber, type RecordedStep, recordedVerdict } from "./record.js";
+import {
+  type PlantRecord,
+  type RecordedCheck,
+  type RecordedDeclaration,
+  type RecordedNumber,
+  type RecordedStep,
+  recordedVerdict,
+} from "./record.js";
 
 /** Turns quantities and checks into plain JSON, and keeps each step, declaration and source once. */
 export interface Recorder {
-  number(quantity: Quantity): RecordedNumber;
+  readonly number: (quantity: Quantity) => RecordedNumber;
   /** A number, or `null` for what is not there. */
-  perhaps(quantity: Known<Quantity> | null | undefined): RecordedNumber | null;
-  check(check: Check): RecordedCheck;
-  assumption(quantity: Quantity): PlantRecord["assumptions"][number];
-  steps(): Readonly<Record<string, RecordedStep>>;
-  declarations(): PlantRecord["declarations"];
-  sources(): PlantRecord["sources"];
+  readonly perhaps: (quantity: Known<Quantity> | null | undefined) => RecordedNumber | null;
+  readonly check: (check: Check) => RecordedCheck;
+  readonly assumption: (quantity: Quantity) => PlantRecord["assumptions"][number];
+  readonly steps: () => Readonly<Record<string, RecordedStep>>;
+  readonly declarations: () => PlantRecord["declarations"];
+  readonly sources: () => PlantRecord["sources"];
 }
 
-type AnyRule = { readonly id: string; readonly source: readonly Citation[] };
+interface AnyRule {
+  readonly id: string;
+  readonly source: readonly Citation[];
+}
 
 function kindOf(step: Step): RecordedDeclaration["kind"] | null {
   switch (step.kind) {
@@ -52,7 +61,8 @@ export function makeRecorder(): Recorder {
     if (declarations.has(rule.id)) return;
     declarations.set(rule.id, { kind, ...rule } as unknown as RecordedDeclaration);
     cite(rule.source);
-    for (const constant of Object.values((rule as { constants?: Record<string, AnyRule> }).constants ?? {})) cite(constant.source);
+    for (const constant of Object.values((rule as { constants?: Record<string, AnyRule> }).constants ?? {}))
+      cite(constant.source);
   }
 
   function idOf(value: Quantity | Named): string {
@@ -60,7 +70,8 @@ export function makeRecorder(): Recorder {
     if (known !== undefined) return known;
     const step = stepOf(value);
     const uses: Record<string, string | readonly string[]> = {};
-    for (const [key, used] of Object.entries(step.uses)) uses[key] = Array.isArray(used) ? used.map(idOf) : idOf(used as Quantity);
+    for (const [key, used] of Object.entries(step.uses))
+      uses[key] = Array.isArray(used) ? used.map(idOf) : idOf(used as Quantity);
     const kind = kindOf(step);
     if (kind && step.id !== null) declare(kind, (value.origin as unknown as { rule: AnyRule }).rule);
     else cite(step.source);
@@ -86,11 +97,23 @@ export function makeRecorder(): Recorder {
   function side(value: Check["value"] | Check["limit"]): RecordedCheck["limit"] {
     if (value === null || typeof value === "string") return value;
     if (isNamed(value)) return value.name;
-    return isQuantity(value) ? number(value) : (value as readonly string[]);
+    return isQuantity(value) ? number(value) : value;
   }
 
-  function check({ id, rule, at, verdict, value, limit, utilisation, grade, missing, because, remedy }: Check): RecordedCheck {
-    declare("condition", rule as ConditionDeclaration);
+  function check({
+    id,
+    rule,
+    at,
+    verdict,
+    value,
+    limit,
+    utilisation,
+    grade,
+    missing,
+    because,
+    remedy,
+  }: Check): RecordedCheck {
+    declare("condition", rule);
     return {
       id,
       rule: rule.id,
@@ -112,7 +135,8 @@ export function makeRecorder(): Recorder {
 
   return {
     number,
-    perhaps: (quantity) => (quantity === null || quantity === undefined || isMissing(quantity) ? null : number(quantity)),
+    perhaps: (quantity) =>
+      quantity === null || quantity === undefined || isMissing(quantity) ? null : number(quantity),
     check,
     assumption: (quantity) => {
       const { about, source } = quantity.origin as unknown as { about: string; source: readonly Citation[] };

@@ -3,7 +3,12 @@ import type { RecordedStep } from "./record.js";
 /** One step of an explanation, with its key. */
 export type ExplainedStep = RecordedStep & { readonly step: string };
 
-function unfold(steps: Readonly<Record<string, RecordedStep>>, id: string, seen: Set<string>, into: ExplainedStep[]): void {
+function unfold(
+  steps: Readonly<Record<string, RecordedStep>>,
+  id: string,
+  seen: Set<string>,
+  into: ExplainedStep[],
+): void {
   if (seen.has(id)) return;
   seen.add(id);
   const step = steps[id];
@@ -13,7 +18,10 @@ function unfold(steps: Readonly<Record<string, RecordedStep>>, id: string, seen:
 }
 
 /** The steps behind some numbers of a record, inputs before results, each once. */
-export function stepsBehind(steps: Readonly<Record<string, RecordedStep>>, ids: readonly string[]): readonly ExplainedStep[] {
+export function stepsBehind(
+  steps: Readonly<Record<string, RecordedStep>>,
+  ids: readonly string[],
+): readonly ExplainedStep[] {
   const into: ExplainedStep[] = [];
   const seen = new Set<string>();
   for (const id of ids) unfold(steps, id, seen, into);

@@ -1,5 +1,13 @@
 import { isMissing, type Known } from "../../formula/index.js";
-import { type DesignVoltages, designVoltages, hotCellTemperature, type Module, type ModuleAt, moduleAt, readModule } from "../../module/index.js";
+import {
+  type DesignVoltages,
+  designVoltages,
+  hotCellTemperature,
+  type Module,
+  type ModuleAt,
+  moduleAt,
+  readModule,
+} from "../../module/index.js";
 import type { Plant } from "../description/plant-description.js";
 import { finding, type Sizing } from "./sizing.js";
 
@@ -30,7 +38,10 @@ export function designArrays({ plant }: Sizing): ReadonlyMap<string, ArrayDesign
     const coldest = finding(site.coldest, "site.coldest");
     const hottestCell: Known<NonNullable<typeof roof.hottestCell>> =
       roof.hottestCell ??
-      hotCellTemperature({ hottest: finding(site.hottest, "site.hottest"), mounting: finding(roof.mounting, `${path}.mounting`) });
+      hotCellTemperature({
+        hottest: finding(site.hottest, "site.hottest"),
+        mounting: finding(roof.mounting, `${path}.mounting`),
+      });
     const voltages = designVoltages(module, { coldest, hottestCell });
     designs.set(roof.name, {
       roof,

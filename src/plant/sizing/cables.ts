@@ -21,8 +21,19 @@ export function stretchesOf(route: PlantRoute, path: string, beside: number): re
   return route.stretches.map((stretch, index) => {
     const at = `${path}.stretches[${index}]`;
     const {
-      ambient, grouped, length, place, referenceMethod, arrangement, trayKind, trays, underCeiling, clearance, soilThermalResistivity,
-      heightAboveRoof, statedAmpacity,
+      ambient,
+      grouped,
+      length,
+      place,
+      referenceMethod,
+      arrangement,
+      trayKind,
+      trays,
+      underCeiling,
+      clearance,
+      soilThermalResistivity,
+      heightAboveRoof,
+      statedAmpacity,
     } = stretch;
     return {
       place,
@@ -45,19 +56,23 @@ export function stretchesOf(route: PlantRoute, path: string, beside: number): re
 
 /** How a cable is called in the record and the material list. */
 export function cableName({ cable }: PlantRoute): string {
-  const parts = [cable.kind === "PV" ? "PV cable" : `${cable.kind} cable`, cable.conductor ?? "copper", cable.insulation, cable.type];
+  const parts = [
+    cable.kind === "PV" ? "PV cable" : `${cable.kind} cable`,
+    cable.conductor ?? "copper",
+    cable.insulation,
+    cable.type,
+  ];
   return parts.filter((part) => part !== undefined).join(", ");
 }
 
 /** The terminals of an inverter on one side, in the terms of `conductor/`. */
-export function terminalsOf(inverter: Plant["inverters"][number], path: string, side: "ac" | "dc") {
+export function terminalsOf(inverter: Plant["inverters"][number], path: string, side: "ac" | "dc", route: string) {
   const { terminals } = inverter;
   const at = `${path}.terminals`;
   return {
-    at: inverter.name,
+    at: `${route}/${inverter.name}`,
     range: terminals?.[side] ?? missing(`${at}.${side}`),
     temperature: terminals?.temperature ?? missing(`${at}.temperature`),
     aluminium: terminals?.aluminium ?? missing(`${at}.aluminium`),
   };
 }
-

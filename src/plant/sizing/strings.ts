@@ -1,6 +1,14 @@
 import { type Known, missing } from "../../formula/index.js";
 import type { Quantity } from "../../quantity/index.js";
-import { type Ceiling, legalCeiling, type StringInput, stringChecks, type StringRange, stringRange, stringVoltage } from "../../string/index.js";
+import {
+  type Ceiling,
+  legalCeiling,
+  type StringInput,
+  stringChecks,
+  type StringRange,
+  stringRange,
+  stringVoltage,
+} from "../../string/index.js";
 import type { Plant } from "../description/plant-description.js";
 import type { RecordedLimit, RecordedString, RecordedVoltages } from "../record/record.js";
 import type { Recorder } from "../record/recorder.js";
@@ -32,7 +40,11 @@ function ceilingsOf({ plant, rules }: Sizing, { inverter, inverterPath, array }:
     { key: "inverter", limit: inverter.maximumDcVoltage },
     { key: "module", limit: module.maximumSystemVoltage },
     { key: "connector", name: "module", limit: finding(type.connectorVoltage, `${module.path}.connectorVoltage`) },
-    { key: "connector", name: "inverter", limit: finding(inverter.connectorVoltage, `${inverterPath}.connectorVoltage`) },
+    {
+      key: "connector",
+      name: "inverter",
+      limit: finding(inverter.connectorVoltage, `${inverterPath}.connectorVoltage`),
+    },
     ...(typeof dcSwitch === "object" ? [{ key: "switch", limit: dcSwitch.ratedVoltage } as const] : []),
     { key: "legal ceiling", limit: legalCeiling({ rules: rules.pv, place: arrayPlaceOf(plant) }) },
   ];
@@ -53,7 +65,13 @@ export function stringInputOf(sizing: Sizing, group: StringGroup, voltageDrop: K
 }
 
 /** Judges the strings of one group and records them. */
-export function sizeStrings(sizing: Sizing, group: StringGroup, voltageDrop: Known<Quantity<"ratio">>, maximumCurrent: Known<Quantity<"current">>, recorder: Recorder): RecordedString {
+export function sizeStrings(
+  sizing: Sizing,
+  group: StringGroup,
+  voltageDrop: Known<Quantity<"ratio">>,
+  maximumCurrent: Known<Quantity<"current">>,
+  recorder: Recorder,
+): RecordedString {
   const { modules, count, inverter, tracker, array } = group;
   const input = stringInputOf(sizing, group, voltageDrop);
   const range = stringRange(input);
@@ -79,13 +97,28 @@ export function sizeStrings(sizing: Sizing, group: StringGroup, voltageDrop: Kno
   };
 }
 
-function voltagesOf(array: ArrayDesign, ofString: (voltage: Known<Quantity<"voltage">>) => Quantity<"voltage"> | null, recorder: Recorder): RecordedVoltages[] {
-  const places = [["coldest", array.atCold], ["standard test conditions", array.atStandard], ["hottest", array.atHot]] as const;
+function voltagesOf(
+  array: ArrayDesign,
+  ofString: (voltage: Known<Quantity<"voltage">>) => Quantity<"voltage"> | null,
+  recorder: Recorder,
+): RecordedVoltages[] {
+  const places = [
+    ["coldest", array.atCold],
+    ["standard test conditions", array.atStandard],
+    ["hottest", array.atHot],
+  ] as const;
   return places.flatMap(([at, module]) => {
     const cellTemperature = present(module.cellTemperature);
     const openCircuit = ofString(module.openCircuitVoltage);
     if (!cellTemperature || !openCircuit) return [];
-    return [{ at, cellTemperature: recorder.number(cellTemperature), openCircuit: recorder.number(openCircuit), mpp: recorder.perhaps(ofString(module.mppVoltage)) }];
+    return [
+      {
+        at,
+        cellTemperature: recorder.number(cellTemperature),
+        openCircuit: recorder.number(openCircuit),
+        mpp: recorder.perhaps(ofString(module.mppVoltage)),
+      },
+    ];
   });
 }
 
@@ -105,7 +138,9 @@ export function stringGroups({ plant }: Sizing, arrays: ReadonlyMap<string, Arra
     const inverter = plant.inverters[inverterIndex]!;
     const trackerIndex = inverter.trackers.findIndex(({ name }) => name === string.tracker);
     const inverterPath = `inverters[${inverterIndex}]`;
-    const shared = stated.some((other) => other !== string && other.inverter === string.inverter && other.tracker === string.tracker);
+    const shared = stated.some(
+      (other) => other !== string && other.inverter === string.inverter && other.tracker === string.tracker,
+    );
     return {
       inverter,
       inverterPath,

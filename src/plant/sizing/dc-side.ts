@@ -1,0 +1,80 @@
+import { missing } from "../../formula/index.js";
+import { checkDatasheet } from "../../module/index.js";
+import { InputError } from "../../quantity/index.js";
+import type {
+  RecordedFinding,
+  RecordedReading,
+  RecordedRoute,
+  RecordedString,
+  RecordedTracker,
+} from "../record/record.js";
+import type { Recorder } from "../record/recorder.js";
+import type { ArrayDesign } from "./arrays.js";
+import { maximumCurrentOf } from "./currents.js";
+import { type SizedDcRoute, sizeDcRoute } from "./dc-routes.js";
+import type { Sizing } from "./sizing.js";
+import { type StringGroup, stringGroups, sizeStrings } from "./strings.js";
+import { sizeTrackers, type SizedTracker } from "./trackers.js";
+
+/** What the d.c. side of a plant came to. */
+export interface DcSide {
+  readonly strings: readonly RecordedString[];
+  readonly trackers: readonly RecordedTracker[];
+  readonly routes: readonly RecordedRoute[];
+  readonly findings: readonly RecordedFinding[];
+  readonly readings: readonly RecordedReading[];
+}
+
+/** Sizes everything from the modules to the inverters. */
+export function sizeDcSide(sizing: Sizing, arrays: ReadonlyMap<string, ArrayDesign>, recorder: Recorder): DcSide {
+  const { plant, checks } = sizing;
+  if (!Array.isArray(plant.strings)) {
+    const message = "the search for the best stringing is not part of this version; state the strings";
+    throw new InputError("plant", [
+      { path: "strings", code: "refused", message, expected: "a list of strings", received: String(plant.strings) },
+    ]);
+  }
+  for (const { module, roof } of uniqueTypes(arrays)) checks.push(...checkDatasheet(module, roof.moduleType));
+  const groups = stringGroups(sizing, arrays);
+  sizing.verified.push("strings");
+
+  const trackers: RecordedTracker[] = [];
+  const sized: SizedTracker[] = [];
+  for (const [index, inverter] of plant.inverters.entries()) {
+    const found = sizeTrackers(sizing, inverter, `inverters[${index}]`, groups, recorder);
+    trackers.push(...found.trackers);
+    sized.push(...found.sized);
+  }
+  const routes = sizeRoutes(sizing, groups, sized, recorder);
+  const strings = groups.map((group) => {
+    const drop =
+      routes.find((route) => route.groups.includes(group))?.drop.get(group) ??
+      missing(`routes from ${group.array.roof.name} to ${group.inverter.name}`);
+    return sizeStrings(sizing, group, drop, maximumCurrentOf(plant, group.array), recorder);
+  });
+  return { strings, trackers, routes: routes.map(({ recorded }) => recorded), findings: [], readings: [] };
+}
+
+function uniqueTypes(arrays: ReadonlyMap<string, ArrayDesign>): readonly ArrayDesign[] {
+  const seen = new Set<string>();
+  return [...arrays.values()].filter(({ roof }) => !seen.has(roof.moduleType) && seen.add(roof.moduleType));
+}
+
+function sizeRoutes(
+  sizing: Sizing,
+  groups: readonly StringGroup[],
+  trackers: readonly SizedTracker[],
+  recorder: Recorder,
+): readonly SizedDcRoute[] {
+  const { plant } = sizing;
+  return plant.routes.flatMap((route, index) => {
+    if (!plant.roofs.some(({ name }) => name === route.from)) return [];
+    const served = groups.filter(
+      ({ array, inverter, tracker }) =>
+        array.roof.name === route.from &&
+        inverter.name === route.to &&
+        (route.tracker === undefined || route.tracker === tracker.name),
+    );
+    return [sizeDcRoute(sizing, route, index, served, trackers, recorder)];
+  });
+}
