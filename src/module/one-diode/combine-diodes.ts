@@ -8,7 +8,7 @@ import type { OneDiode } from "./one-diode.js";
  * @example
  * ```ts
  * import { combineDiodes, diodePoints, oneDiode } from "pv-to-grid/module";
- * const cell = oneDiode({ photocurrent: 9, saturationCurrent: 1e-10, seriesResistance: 0.005, shuntResistance: 10, diodeVoltage: 0.0257 });
+ * const cell = oneDiode({ photocurrent: 9, saturationCurrent: 1e-10, seriesResistance: 0.005, shuntResistance: 10, exponentVoltage: 0.0257 });
  * const module = combineDiodes(cell, { series: 60, parallel: 1 });
  * (diodePoints(module).openCircuitVoltage / diodePoints(cell).openCircuitVoltage).toFixed(9); // "60.000000000"
  * ```
@@ -30,6 +30,6 @@ export function combineDiodes(
     saturationCurrent: diode.saturationCurrent * parallel,
     seriesResistance: (diode.seriesResistance * series) / parallel,
     shuntResistance: (diode.shuntResistance * series) / parallel,
-    diodeVoltage: diode.diodeVoltage * series,
+    exponentVoltage: diode.exponentVoltage * series,
   });
 }

@@ -4,11 +4,11 @@ import { rootIn } from "./root.js";
 
 /** Current that leaves the junction when it is at a voltage, and its slope against that voltage. @internal */
 export function junction(diode: OneDiode, voltage: number): { readonly current: number; readonly slope: number } {
-  const { photocurrent, saturationCurrent, shuntResistance, diodeVoltage } = diode;
-  const exponent = voltage / diodeVoltage;
+  const { photocurrent, saturationCurrent, shuntResistance, exponentVoltage } = diode;
+  const exponent = voltage / exponentVoltage;
   return {
     current: photocurrent - saturationCurrent * Math.expm1(exponent) - voltage / shuntResistance,
-    slope: (-saturationCurrent * Math.exp(exponent)) / diodeVoltage - 1 / shuntResistance,
+    slope: (-saturationCurrent * Math.exp(exponent)) / exponentVoltage - 1 / shuntResistance,
   };
 }
 
@@ -38,7 +38,7 @@ export function junctionVoltage(diode: OneDiode, voltage: number): number {
  * @example
  * ```ts
  * import { diodeCurrent, oneDiode } from "pv-to-grid/module";
- * const cell = oneDiode({ photocurrent: 0.760776, saturationCurrent: 3.23021e-7, seriesResistance: 0.036377, shuntResistance: 53.718526, diodeVoltage: 0.0390768 });
+ * const cell = oneDiode({ photocurrent: 0.760776, saturationCurrent: 3.23021e-7, seriesResistance: 0.036377, shuntResistance: 53.718526, exponentVoltage: 0.0390768 });
  * diodeCurrent(cell, 0.4507).toFixed(4); // "0.6893"
  * ```
  */

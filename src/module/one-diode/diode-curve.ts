@@ -19,7 +19,7 @@ export interface DiodeCurve {
  * @example
  * ```ts
  * import { diodeCurve, oneDiode } from "pv-to-grid/module";
- * const cell = oneDiode({ photocurrent: 9, saturationCurrent: 1e-10, seriesResistance: 0.005, shuntResistance: 10, diodeVoltage: 0.0257 });
+ * const cell = oneDiode({ photocurrent: 9, saturationCurrent: 1e-10, seriesResistance: 0.005, shuntResistance: 10, exponentVoltage: 0.0257 });
  * diodeCurve(cell, 101).voltage.length; // 101
  * ```
  */

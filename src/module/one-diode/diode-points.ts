@@ -20,7 +20,7 @@ export interface DiodePoints {
  * @example
  * ```ts
  * import { diodePoints, oneDiode } from "pv-to-grid/module";
- * const cell = oneDiode({ photocurrent: 0.760776, saturationCurrent: 3.23021e-7, seriesResistance: 0.036377, shuntResistance: 53.718526, diodeVoltage: 0.0390768 });
+ * const cell = oneDiode({ photocurrent: 0.760776, saturationCurrent: 3.23021e-7, seriesResistance: 0.036377, shuntResistance: 53.718526, exponentVoltage: 0.0390768 });
  * diodePoints(cell).maximumPower.toFixed(4); // "0.3107"
  * ```
  */
@@ -48,7 +48,7 @@ export function diodePoints(diode: OneDiode): DiodePoints {
 
 /** How fast the power falls with the terminal voltage, where the junction is at a voltage, and the slope of that. */
 function fallOfPower(diode: OneDiode, at: number): { readonly value: number; readonly slope: number } {
-  const { seriesResistance: resistance, diodeVoltage: scale, shuntResistance } = diode;
+  const { seriesResistance: resistance, exponentVoltage: scale, shuntResistance } = diode;
   const { current, slope } = junction(diode, at);
   const conductance = -slope / (1 - resistance * slope);
   const voltage = at - current * resistance;

@@ -28,7 +28,7 @@ export function bandGap(cellTemperature: number): number {
  * @example
  * ```ts
  * import { diodePoints, diodeUnder } from "pv-to-grid/module";
- * const atStc = { photocurrent: 9, saturationCurrent: 1e-10, seriesResistance: 0.005, shuntResistance: 10, diodeVoltage: 0.0257, shortCircuitCurrentSlope: 0.0045 };
+ * const atStc = { photocurrent: 9, saturationCurrent: 1e-10, seriesResistance: 0.005, shuntResistance: 10, exponentVoltage: 0.0257, shortCircuitCurrentSlope: 0.0045 };
  * diodePoints(diodeUnder(atStc, { irradiance: 1000, cellTemperature: 65 })).openCircuitVoltage.toFixed(3); // "0.562"
  * ```
  */
@@ -54,6 +54,6 @@ export function diodeUnder(atStc: StcDiode, conditions: DiodeConditions): OneDio
     saturationCurrent: atStc.saturationCurrent * (hot / stc) ** 3 * Math.exp(gap),
     seriesResistance: atStc.seriesResistance,
     shuntResistance: atStc.shuntResistance / sun,
-    diodeVoltage: (atStc.diodeVoltage * hot) / stc,
+    exponentVoltage: (atStc.exponentVoltage * hot) / stc,
   });
 }

@@ -11,13 +11,13 @@ import { rootIn } from "./root.js";
  * @example
  * ```ts
  * import { diodeVoltage, oneDiode } from "pv-to-grid/module";
- * const cell = oneDiode({ photocurrent: 0.760776, saturationCurrent: 3.23021e-7, seriesResistance: 0.036377, shuntResistance: 53.718526, diodeVoltage: 0.0390768 });
+ * const cell = oneDiode({ photocurrent: 0.760776, saturationCurrent: 3.23021e-7, seriesResistance: 0.036377, shuntResistance: 53.718526, exponentVoltage: 0.0390768 });
  * diodeVoltage(cell, 0).toFixed(4); // "0.5728"
  * ```
  */
 export function diodeVoltage(diode: OneDiode, current: number): number {
   finite("module/diode-voltage", { current });
-  const { photocurrent, saturationCurrent, seriesResistance, shuntResistance, diodeVoltage: scale } = diode;
+  const { photocurrent, saturationCurrent, seriesResistance, shuntResistance, exponentVoltage: scale } = diode;
   // What the diode and the shunt must carry: more than nothing in forward, less in reverse.
   const carried = photocurrent - current;
   if (shuntResistance === Infinity) {

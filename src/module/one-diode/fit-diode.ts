@@ -16,8 +16,8 @@ export interface DiodeDatasheet extends CurvePoints {
 /**
  * The five parameters of the one-diode model from a datasheet: the curve meets short circuit, open circuit and the
  * maximum power point, its power is largest there, and its open-circuit voltage falls with temperature as stated, by
- * the scaling of `diodeUnder`. For a given diode voltage the three points leave one unknown, the series resistance, and
- * the slope of the power falls with it; the slope of the open-circuit voltage falls with the diode voltage. Both are
+ * the scaling of `diodeUnder`. For a given voltage in the exponent the three points leave one unknown, the series resistance, and
+ * the slope of the power falls with it; the slope of the open-circuit voltage falls with that voltage. Both are
  * found in brackets, so that a solution is found where there is one.
  *
  * @throws InputError that says which condition of the datasheet cannot be met
@@ -36,7 +36,8 @@ export function fitDiode(datasheet: DiodeDatasheet): StcDiode {
   finite(ID, { ...datasheet });
   checkPoints(datasheet);
   const highest = highestDiodeVoltage(datasheet);
-  const excess = (diodeVoltage: number): number => slopeOfVoltage(diodeVoltage, datasheet) - openCircuitVoltageSlope;
+  const excess = (exponentVoltage: number): number =>
+    slopeOfVoltage(exponentVoltage, datasheet) - openCircuitVoltageSlope;
   const lowest = openCircuitVoltage * LEAST_SHARE;
   if (excess(lowest) < 0)
     throw unreachable(
@@ -49,21 +50,21 @@ export function fitDiode(datasheet: DiodeDatasheet): StcDiode {
     const why = `falls too fast: a diode that soft would need a series or shunt resistance below zero; ${least.toPrecision(4)} V/K is the steepest that these points allow`;
     throw unreachable("openCircuitVoltageSlope", why, openCircuitVoltageSlope);
   }
-  const diodeVoltage = rootIn(lowest, highest, (at) => ({ value: -excess(at), slope: steepness(at, datasheet) }));
-  const { saturationCurrent, photocurrent, seriesResistance, shuntConductance } = solved(diodeVoltage, datasheet);
+  const exponentVoltage = rootIn(lowest, highest, (at) => ({ value: -excess(at), slope: steepness(at, datasheet) }));
+  const { saturationCurrent, photocurrent, seriesResistance, shuntConductance } = solved(exponentVoltage, datasheet);
   const shuntResistance = shuntConductance > 0 ? 1 / shuntConductance : Infinity;
   return Object.freeze({
     photocurrent,
     saturationCurrent,
     seriesResistance,
     shuntResistance,
-    diodeVoltage,
+    exponentVoltage,
     shortCircuitCurrentSlope,
   });
 }
 
 const ID = "module/fit-diode";
-/** The diode voltage is sought from this share of the open-circuit voltage: a diode factor of about 0.15. */
+/** The voltage in the exponent is sought from this share of the open-circuit voltage: a diode factor of about 0.15. */
 const LEAST_SHARE = 1 / 200;
 
 function unreachable(path: string, why: string, value: number): InputError {
@@ -91,21 +92,21 @@ function checkPoints({ shortCircuitCurrent, openCircuitVoltage, mppVoltage, mppC
   if (problems.length > 0) throw new InputError(ID, problems);
 }
 
-/** For a diode voltage, the series resistance for which the power is largest at the stated point, and what follows. */
-function solved(diodeVoltage: number, points: CurvePoints): ThroughPoints {
+/** For a voltage in the exponent, the series resistance for which the power is largest at the stated point, and what follows. */
+function solved(exponentVoltage: number, points: CurvePoints): ThroughPoints {
   const most = (points.openCircuitVoltage - points.mppVoltage) / points.mppCurrent;
   const step = most * SMALL;
-  const slopeAt = (resistance: number): number => throughPoints(diodeVoltage, resistance, points).slopeOfPower;
+  const slopeAt = (resistance: number): number => throughPoints(exponentVoltage, resistance, points).slopeOfPower;
   const resistance = rootIn(0, most, (at) => ({
     value: -slopeAt(at),
     slope: (slopeAt(Math.max(0, at - step)) - slopeAt(at)) / step,
   }));
-  return throughPoints(diodeVoltage, resistance, points);
+  return throughPoints(exponentVoltage, resistance, points);
 }
 
 const SMALL = 1e-6;
 
-/** The largest diode voltage for which neither resistance falls below zero. */
+/** The largest voltage in the exponent for which neither resistance falls below zero. */
 function highestDiodeVoltage(points: CurvePoints): number {
   const { openCircuitVoltage } = points;
   const margin = (at: number): number => {
@@ -134,20 +135,20 @@ function highestDiodeVoltage(points: CurvePoints): number {
 const HALVINGS = 200;
 
 /** Slope of the open-circuit voltage against temperature at 25 °C, V/K, by the scaling of `diodeUnder`. */
-function slopeOfVoltage(diodeVoltage: number, datasheet: DiodeDatasheet): number {
-  const { scaledSaturation, shuntConductance } = solved(diodeVoltage, datasheet);
+function slopeOfVoltage(exponentVoltage: number, datasheet: DiodeDatasheet): number {
+  const { scaledSaturation, shuntConductance } = solved(exponentVoltage, datasheet);
   const { openCircuitVoltage: voltage, shortCircuitCurrentSlope } = datasheet;
   const stc = kelvin(STC_TEMPERATURE);
   // Each term is what the current at open circuit gains for one kelvin, over what it loses for one volt.
   const growth = 3 / stc + (BAND_GAP * (1 + BAND_GAP_SLOPE * stc)) / (BOLTZMANN_PER_CHARGE * stc * stc);
-  const ofSaturation = -growth * scaledSaturation * -Math.expm1(-voltage / diodeVoltage);
-  const ofDiodeVoltage = (scaledSaturation * voltage) / (diodeVoltage * stc);
-  const loss = scaledSaturation / diodeVoltage + shuntConductance;
+  const ofSaturation = -growth * scaledSaturation * -Math.expm1(-voltage / exponentVoltage);
+  const ofDiodeVoltage = (scaledSaturation * voltage) / (exponentVoltage * stc);
+  const loss = scaledSaturation / exponentVoltage + shuntConductance;
   return (shortCircuitCurrentSlope + ofSaturation + ofDiodeVoltage) / loss;
 }
 
-/** How fast that slope falls with the diode voltage: by a difference, which is enough for Newton's step. */
-function steepness(diodeVoltage: number, datasheet: DiodeDatasheet): number {
-  const step = diodeVoltage * SMALL;
-  return (slopeOfVoltage(diodeVoltage - step, datasheet) - slopeOfVoltage(diodeVoltage, datasheet)) / step;
+/** How fast that slope falls with the voltage in the exponent: by a difference, which is enough for Newton's step. */
+function steepness(exponentVoltage: number, datasheet: DiodeDatasheet): number {
+  const step = exponentVoltage * SMALL;
+  return (slopeOfVoltage(exponentVoltage - step, datasheet) - slopeOfVoltage(exponentVoltage, datasheet)) / step;
 }

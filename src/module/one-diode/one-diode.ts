@@ -11,7 +11,7 @@ export interface OneDiode {
   /** Ω; `Infinity` where there is no shunt. */
   readonly shuntResistance: number;
   /** Diode factor times cells in series times k·T/q: the voltage in the exponent, V. */
-  readonly diodeVoltage: number;
+  readonly exponentVoltage: number;
 }
 
 type Key = keyof OneDiode;
@@ -20,7 +20,7 @@ const DUE: { readonly [K in Key]: readonly [(value: number) => boolean, string] 
   saturationCurrent: [(value) => value > 0 && value < Infinity, "more than 0 A"],
   seriesResistance: [(value) => value >= 0 && value < Infinity, "0 Ω or more"],
   shuntResistance: [(value) => value > 0, "more than 0 Ω; Infinity for none"],
-  diodeVoltage: [(value) => value > 0 && value < Infinity, "more than 0 V"],
+  exponentVoltage: [(value) => value > 0 && value < Infinity, "more than 0 V"],
 };
 
 /**
@@ -30,7 +30,7 @@ const DUE: { readonly [K in Key]: readonly [(value: number) => boolean, string] 
  * @example
  * ```ts
  * import { diodePoints, oneDiode } from "pv-to-grid/module";
- * const cell = oneDiode({ photocurrent: 9, saturationCurrent: 1e-10, seriesResistance: 0, shuntResistance: Infinity, diodeVoltage: 0.025692579 });
+ * const cell = oneDiode({ photocurrent: 9, saturationCurrent: 1e-10, seriesResistance: 0, shuntResistance: Infinity, exponentVoltage: 0.025692579 });
  * diodePoints(cell).mppVoltage.toFixed(5); // "0.56739"
  * ```
  */
@@ -48,6 +48,6 @@ export function oneDiode(parameters: OneDiode): OneDiode {
     });
   }
   if (problems.length > 0) throw new InputError("module/one-diode", problems);
-  const { photocurrent, saturationCurrent, seriesResistance, shuntResistance, diodeVoltage } = parameters;
-  return Object.freeze({ photocurrent, saturationCurrent, seriesResistance, shuntResistance, diodeVoltage });
+  const { photocurrent, saturationCurrent, seriesResistance, shuntResistance, exponentVoltage } = parameters;
+  return Object.freeze({ photocurrent, saturationCurrent, seriesResistance, shuntResistance, exponentVoltage });
 }

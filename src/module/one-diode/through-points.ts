@@ -20,26 +20,26 @@ export interface ThroughPoints {
 }
 
 /**
- * The one-diode curve with a given diode voltage and series resistance through short circuit, the maximum power point
+ * The one-diode curve with a given voltage in the exponent and series resistance through short circuit, the maximum power point
  * and open circuit: the three equations are linear in the photocurrent, the saturation current and the shunt conductance.
  *
  * @internal
  */
-export function throughPoints(diodeVoltage: number, seriesResistance: number, points: CurvePoints): ThroughPoints {
+export function throughPoints(exponentVoltage: number, seriesResistance: number, points: CurvePoints): ThroughPoints {
   const { shortCircuitCurrent, openCircuitVoltage, mppVoltage, mppCurrent } = points;
   const atShort = shortCircuitCurrent * seriesResistance;
   const atPower = mppVoltage + mppCurrent * seriesResistance;
   // Exponentials over that of open circuit; each difference to open circuit without cancelling.
-  const fall = (at: number): number => -Math.expm1((at - openCircuitVoltage) / diodeVoltage);
+  const fall = (at: number): number => -Math.expm1((at - openCircuitVoltage) / exponentVoltage);
   const [toShort, toPower] = [fall(atShort), fall(atPower)];
   const [farShort, farPower] = [openCircuitVoltage - atShort, openCircuitVoltage - atPower];
   const determinant = toShort * farPower - toPower * farShort;
   const scaledSaturation = (shortCircuitCurrent * farPower - mppCurrent * farShort) / determinant;
   const shuntConductance = (toShort * mppCurrent - toPower * shortCircuitCurrent) / determinant;
-  const saturationCurrent = scaledSaturation * Math.exp(-openCircuitVoltage / diodeVoltage);
+  const saturationCurrent = scaledSaturation * Math.exp(-openCircuitVoltage / exponentVoltage);
   const photocurrent =
-    scaledSaturation * -Math.expm1(-openCircuitVoltage / diodeVoltage) + openCircuitVoltage * shuntConductance;
-  const conductance = (scaledSaturation / diodeVoltage) * (1 - toPower) + shuntConductance;
+    scaledSaturation * -Math.expm1(-openCircuitVoltage / exponentVoltage) + openCircuitVoltage * shuntConductance;
+  const conductance = (scaledSaturation / exponentVoltage) * (1 - toPower) + shuntConductance;
   const slopeOfPower = mppCurrent - (mppVoltage * conductance) / (1 + conductance * seriesResistance);
   return { photocurrent, saturationCurrent, scaledSaturation, seriesResistance, shuntConductance, slopeOfPower };
 }

@@ -12,7 +12,7 @@ export interface PrintedDiode {
   readonly cellTemperature: number;
 }
 
-/** The diode of printed parameters: n·N_s·k·T/q is its diode voltage. @internal */
+/** The diode of printed parameters: n·N_s·k·T/q is the voltage of its exponent. @internal */
 export function diodeOf(printed: PrintedDiode): OneDiode {
   const {
     photocurrent,
@@ -23,6 +23,6 @@ export function diodeOf(printed: PrintedDiode): OneDiode {
     cellsInSeries,
     cellTemperature,
   } = printed;
-  const diodeVoltage = diodeFactor * cellsInSeries * BOLTZMANN_PER_CHARGE * kelvin(cellTemperature);
-  return oneDiode({ photocurrent, saturationCurrent, seriesResistance, shuntResistance, diodeVoltage });
+  const exponentVoltage = diodeFactor * cellsInSeries * BOLTZMANN_PER_CHARGE * kelvin(cellTemperature);
+  return oneDiode({ photocurrent, saturationCurrent, seriesResistance, shuntResistance, exponentVoltage });
 }
