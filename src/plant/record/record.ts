@@ -101,8 +101,19 @@ export interface RecordedLimit {
   readonly voltage: RecordedNumber;
 }
 
+/** A limit of the voltage at the connection point or at the inverter terminals, for the profile. */
+export interface RecordedVoltageLimit {
+  readonly inverter: string;
+  /** The check that it is from. */
+  readonly check: string;
+  readonly name: string;
+  readonly voltage: RecordedNumber;
+}
+
 /** Equal strings on one tracker. */
 export interface RecordedString {
+  /** Its place in the description; `null` where the library chose it. */
+  readonly path: string | null;
   readonly inverter: string;
   readonly tracker: string;
   readonly roof: string;
@@ -139,6 +150,8 @@ export interface RecordedVoltagePoint {
   readonly part: "network" | "installation";
   /** Rise over the stretch that ends here, and over all stretches up to here. */
   readonly change: RecordedNumber | null;
+  /** Length of the cables of that stretch; `null` for the network. */
+  readonly length: RecordedNumber | null;
   readonly total: RecordedNumber | null;
   readonly totalShare: RecordedNumber | null;
   readonly voltage: RecordedNumber | null;
@@ -180,8 +193,17 @@ export interface RecordedReading {
   readonly high: RecordedNumber | null;
 }
 
+/** One stretch of a route. */
+export interface RecordedStretch {
+  readonly place: string;
+  readonly length: RecordedNumber;
+  readonly ampacity: RecordedNumber | null;
+  readonly change: RecordedNumber | null;
+}
+
 /** One route and what was found for it. */
 export interface RecordedRoute {
+  readonly path: string;
   readonly from: string;
   readonly to: string;
   readonly kind: "d.c." | "a.c.";
@@ -200,11 +222,7 @@ export interface RecordedRoute {
   readonly loss: RecordedNumber | null;
   readonly breaker: RecordedNumber | null;
   readonly breakerCharacteristic: string | null;
-  readonly stretches: readonly {
-    readonly place: string;
-    readonly length: RecordedNumber;
-    readonly ampacity: RecordedNumber | null;
-  }[];
+  readonly stretches: readonly RecordedStretch[];
 }
 
 /** How many checks ended how. */
@@ -242,7 +260,9 @@ export interface PlantRecord {
   readonly routes: readonly RecordedRoute[];
   readonly findings: readonly RecordedFinding[];
   readonly grid: {
+    readonly nominalVoltage: RecordedNumber | null;
     readonly voltageProfile: readonly RecordedVoltagePoint[];
+    readonly limits: readonly RecordedVoltageLimit[];
     readonly settings: readonly RecordedSetting[];
   };
   readonly readings: readonly RecordedReading[];

@@ -18,8 +18,15 @@ export function sizeAcSide(sizing: Sizing, recorder: Recorder): AcSide {
   const { plant } = sizing;
   const feed = feedFactorOf(sizing);
   const sized = acRoutes(plant).map((route) => sizeAcRoute(sizing, route, feed, recorder));
-  const voltageProfile = plant.inverters.flatMap((inverter) =>
-    sizeGridVoltage(sizing, inverter, sized, feed, recorder),
-  );
-  return { routes: sized.map(({ recorded }) => recorded), findings: [], grid: { voltageProfile, settings: [] } };
+  const voltages = plant.inverters.map((inverter) => sizeGridVoltage(sizing, inverter, sized, feed, recorder));
+  return {
+    routes: sized.map(({ recorded }) => recorded),
+    findings: [],
+    grid: {
+      nominalVoltage: recorder.perhaps(voltages[0]?.nominalVoltage),
+      voltageProfile: voltages.flatMap(({ points }) => points),
+      limits: voltages.flatMap(({ limits }) => limits),
+      settings: [],
+    },
+  };
 }

@@ -87,6 +87,7 @@ export function sizeDcRoute(
     groups,
     drop,
     recorded: {
+      path,
       from: route.from,
       to: route.to,
       kind: "d.c.",
@@ -108,6 +109,7 @@ export function sizeDcRoute(
         place,
         length: recorder.number(length),
         ampacity: recorder.perhaps(sized.ampacity?.stretches[part]?.ampacity),
+        change: recorder.perhaps(change?.parts[part]?.change),
       })),
     },
   };

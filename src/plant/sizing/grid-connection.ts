@@ -1,4 +1,4 @@
-import { isMissing, type Known, missing, whenKnown } from "../../formula/index.js";
+import { type Check, isMissing, type Known, missing, whenKnown } from "../../formula/index.js";
 import {
   activePowerAtPowerFactor,
   type GridRules,
@@ -9,8 +9,8 @@ import {
   reactivePowerOfShare,
   type VoltageProfile,
 } from "../../grid/index.js";
-import type { Quantity } from "../../quantity/index.js";
-import type { RecordedVoltagePoint } from "../record/record.js";
+import { isQuantity, type Quantity } from "../../quantity/index.js";
+import type { RecordedVoltageLimit, RecordedVoltagePoint } from "../record/record.js";
 import type { Recorder } from "../record/recorder.js";
 import { combinedApparentPower, impedanceInSeries, impedanceOfStretch, impedanceThereAndBack } from "./ac-formulas.js";
 import { connectionOf, pathToSupply, type PlantInverter } from "./ac-path.js";
@@ -25,6 +25,13 @@ export function gridRulesOf({ rules }: Sizing): GridRules {
   return gridRuleSet(rules.grid, "rules.grid").key;
 }
 
+/** What the voltage of one inverter's connection came to. */
+export interface SizedGridVoltage {
+  readonly nominalVoltage: Quantity<"voltage">;
+  readonly points: readonly RecordedVoltagePoint[];
+  readonly limits: readonly RecordedVoltageLimit[];
+}
+
 /** Voltage from the source of the grid to one inverter, judged against the connection rules. */
 export function sizeGridVoltage(
   sizing: Sizing,
@@ -32,7 +39,7 @@ export function sizeGridVoltage(
   routes: readonly SizedAcRoute[],
   feed: FeedFactor,
   recorder: Recorder,
-): readonly RecordedVoltagePoint[] {
+): SizedGridVoltage {
   const { plant, rules } = sizing;
   const path = pathToSupply(plant, inverter)
     .map((index) => routes.find((route) => route.index === index)!)
@@ -57,10 +64,13 @@ export function sizeGridVoltage(
       ...path.map((route) => stretchOf(route, inverter, feed)),
     ],
   });
-  sizing.checks.push(
-    ...gridVoltageChecks({ rules: gridRulesOf(sizing), supply: rules.supply, profile, at: inverter.name }),
-  );
-  return recordedPoints(inverter, profile, recorder);
+  const checks = gridVoltageChecks({ rules: gridRulesOf(sizing), supply: rules.supply, profile, at: inverter.name });
+  sizing.checks.push(...checks);
+  return {
+    nominalVoltage: profile.nominalVoltage,
+    points: recordedPoints(inverter, profile, path, recorder),
+    limits: checks.flatMap((check) => limitOf(inverter, check, recorder)),
+  };
 }
 
 function infeed(powers: readonly Quantity<"apparentPower">[], { powerFactor, reactiveFactor }: FeedFactor) {
@@ -117,16 +127,25 @@ function stretchOf(
   };
 }
 
+// Limits of a voltage belong into the profile; limits of a change of voltage do not.
+function limitOf(inverter: PlantInverter, { id, rule, limit }: Check, recorder: Recorder): RecordedVoltageLimit[] {
+  const isVoltage = "unit" in rule.limit && rule.limit.unit === "V" && !rule.id.includes("change");
+  if (!isVoltage || !isQuantity(limit)) return [];
+  return [{ inverter: inverter.name, check: id, name: rule.limit.about, voltage: recorder.number(limit) }];
+}
+
 function recordedPoints(
   inverter: PlantInverter,
   { points }: VoltageProfile,
+  path: readonly SizedAcRoute[],
   recorder: Recorder,
 ): readonly RecordedVoltagePoint[] {
-  return points.map(({ name, part, change, total, totalShare, voltage }) => ({
+  return points.map(({ name, part, change, total, totalShare, voltage }, index) => ({
     inverter: inverter.name,
     name,
     part,
     change: recorder.perhaps(change),
+    length: path[index - 1]?.recorded.length ?? null,
     total: recorder.perhaps(total),
     totalShare: recorder.perhaps(totalShare),
     voltage: recorder.perhaps(voltage),

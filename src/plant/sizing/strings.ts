@@ -1,4 +1,4 @@
-import { type Known, missing } from "../../formula/index.js";
+import type { Known } from "../../formula/index.js";
 import type { Quantity } from "../../quantity/index.js";
 import {
   type Ceiling,
@@ -81,6 +81,7 @@ export function sizeStrings(
     return voltage ? stringVoltage({ modules, moduleVoltage: voltage }) : null;
   };
   return {
+    path: group.path,
     inverter: inverter.name,
     tracker: tracker.name,
     roof: array.roof.name,
@@ -155,6 +156,3 @@ export function stringGroups({ plant }: Sizing, arrays: ReadonlyMap<string, Arra
     };
   });
 }
-
-/** The place of a stretch of cable that nothing is known about yet. */
-export const noRoute = (roof: string): Known<never> => missing(`routes from ${roof}`);
