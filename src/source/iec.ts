@@ -51,4 +51,5 @@ export const iec = {
   "IEC TS 60904-1-2:2024": { title: "Photovoltaic devices – Part 1-2: Measurement of current-voltage characteristics of bifacial photovoltaic devices", publisher: "IEC", year: 2024, kind: "standard" },
   "IEC 61215-1:2021": { title: "Terrestrial photovoltaic (PV) modules – Design qualification and type approval – Part 1: Test requirements", publisher: "IEC", year: 2021, kind: "standard" },
   "IEC 61853-2:2016": { title: "Photovoltaic (PV) module performance testing and energy rating – Part 2: Spectral responsivity, incidence angle and module operating temperature measurements", publisher: "IEC", year: 2016, kind: "standard" },
+  "IEC 60287-3-2:2012": { title: "Electric cables – Calculation of the current rating – Part 3-2: Economic optimization of power cable size", publisher: "IEC", year: 2012, kind: "standard" },
 } as const satisfies Record<string, Source>;

@@ -47,4 +47,5 @@ export const national = {
   "UTE C15-712-1:2010": { title: "Installations photovoltaïques raccordées au réseau public de distribution", publisher: "UTE", year: 2010, kind: "standard" },
   "MCS guide:2012": { title: "Guide to the Installation of Photovoltaic Systems", publisher: "MCS with ECA", year: 2012, kind: "handbook" },
   "NZ low-voltage range:2010": { title: "Electricity (Safety) Regulations of New Zealand, supply range before 13 November 2025", publisher: "New Zealand Government", year: 2010, kind: "law" },
+  "CEI 82-25:undated": { title: "Guida alla realizzazione di sistemi di generazione fotovoltaica", publisher: "CEI", year: null, kind: "standard" },
 } as const satisfies Record<string, Source>;

@@ -43,4 +43,8 @@ export const northAmerica = {
   "ECN forum 8534:2002": { title: "240.4(B) when?, forum thread", publisher: "ECN electrical forum", year: 2002, kind: "magazine" },
   "Engineer Boards 36145:undated": { title: "NEC question about conductor protection, forum thread", publisher: "engineerboards.com", year: null, kind: "magazine" },
   "ASTM B258:undated": { title: "Standard specification for standard nominal diameters and cross-sectional areas of AWG sizes of solid round wires used as electrical conductors", publisher: "ASTM", year: null, kind: "standard" },
+  "IEEE 141:1993": { title: "Recommended practice for electric power distribution for industrial plants", publisher: "IEEE", year: 1993, kind: "standard" },
+  "NFPA 70 Handbook:undated": { title: "National Electrical Code Handbook, commentary", publisher: "NFPA", year: null, kind: "handbook" },
+  "EC&M voltage drop article:undated": { title: "The basics of calculating voltage drop", publisher: "EC&M", year: null, kind: "magazine", address: "http://ecmweb.com/content/basics-calculating-voltage-drop" },
+  "Electrical Business upsizing article:2018": { title: "The economics of upsizing your conductors (D. Grzyb)", publisher: "Electrical Business", year: 2018, kind: "magazine", address: "https://www.ebmag.com/articles/the-economics-of-upsizing-your-conductors-20247" },
 } as const satisfies Record<string, Source>;

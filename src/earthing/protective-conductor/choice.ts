@@ -1,12 +1,8 @@
-import { type Check, choose, type Choice, isMissing, type Known, whenKnown } from "../../formula/index.js";
-import { iec60228_2004_sections } from "../../conductor/size/iec-sections.js";
-import { given, type Input, type Quantity } from "../../quantity/index.js";
+import { type Check, isMissing, type Known, whenKnown } from "../../formula/index.js";
+import type { Input, Quantity } from "../../quantity/index.js";
 import { adiabaticSection } from "../adiabatic/section.js";
-import {
-  protectiveConductorFollowsLine,
-  protectiveConductorWithstands,
-  separateConductorLargeEnough,
-} from "./conditions.js";
+import { chosenSection, type SectionChoice } from "../chosen-section.js";
+import { protectiveConductorFollowsLine, protectiveConductorWithstands, separateConductorLargeEnough } from "./conditions.js";
 import { protectiveConductorOfOtherMaterial, protectiveConductorSection } from "./from-line-conductor.js";
 import { iec60364_5_54_2011_separate_minimum } from "./minimum.js";
 
@@ -23,11 +19,8 @@ export interface ProtectiveConductorQuestion {
   /** By table from the line conductor, or by the adiabatic equation from the fault. */
   readonly method: "by table" | "by calculation";
   readonly lineSection: Known<Input<"area">>;
-  /** By table, where the protective conductor is of another material: the adiabatic factors of both; `null` for the same material. */
-  readonly factors: Known<{
-    readonly line: Input<"adiabaticFactor">;
-    readonly protective: Input<"adiabaticFactor">;
-  }> | null;
+  /** By table, for another material than the line conductor: the adiabatic factors of both; `null` for the same. */
+  readonly factors: Known<{ readonly line: Input<"adiabaticFactor">; readonly protective: Input<"adiabaticFactor"> }> | null;
   /** By calculation: fault current, time until disconnection and the adiabatic factor of the protective conductor. */
   readonly fault: Known<{
     readonly current: Input<"current">;
@@ -37,11 +30,7 @@ export interface ProtectiveConductorQuestion {
 }
 
 /** The protective conductor that was chosen or verified. */
-export interface ProtectiveConductorChoice {
-  readonly section: Quantity<"area"> | null;
-  readonly choice: Choice<"mm²"> | null;
-  readonly checks: readonly Check[];
-  readonly fixedBy: readonly Check[];
+export interface ProtectiveConductorChoice extends SectionChoice {
   /** What the table or the equation asks for, before rounding up. */
   readonly required: Known<Quantity<"area">>;
 }
@@ -65,28 +54,17 @@ export function chooseProtectiveConductor(question: ProtectiveConductorQuestion)
   const { at, section, placing, material, method } = question;
   const required = method === "by table" ? byTable(question) : byCalculation(question);
   const follows = method === "by table" ? protectiveConductorFollowsLine : protectiveConductorWithstands;
-  const checksFor = (size: Quantity<"area">): readonly Check[] => {
+  const chosen = chosenSection(section, (size): readonly Check[] => {
     const checks = [follows({ at, value: size, limit: required })];
     if (placing !== "in cable") {
       const limit = iec60364_5_54_2011_separate_minimum({ placing, material });
       checks.push(separateConductorLargeEnough({ at, value: size, limit }));
     }
     return checks;
-  };
-  if (section !== "choose") {
-    const stated = given(section, "mm²", "stated section");
-    return Object.freeze({
-      section: stated,
-      choice: null,
-      checks: Object.freeze(checksFor(stated)),
-      fixedBy: [],
-      required,
-    });
-  }
-  const choice = choose(iec60228_2004_sections, checksFor);
-  // Without what decides it, the smallest size would pass every check that is not open.
-  const chosen = isMissing(required) ? null : choice.chosen;
-  return Object.freeze({ section: chosen, choice, checks: choice.checks, fixedBy: choice.fixedBy, required });
+  });
+  // Without what decides it, the smallest size would pass: no check refuses what is open.
+  const undecided = section === "choose" && isMissing(required);
+  return Object.freeze({ ...chosen, section: undecided ? null : chosen.section, required });
 }
 
 function byTable({ lineSection, factors }: ProtectiveConductorQuestion): Known<Quantity<"area">> {
@@ -94,19 +72,11 @@ function byTable({ lineSection, factors }: ProtectiveConductorQuestion): Known<Q
     const same = protectiveConductorSection({ lineSection: known.lineSection });
     if (typeof known.factors === "string") return same;
     const { line, protective } = known.factors;
-    return protectiveConductorOfOtherMaterial({
-      sameMaterialSection: same,
-      lineFactor: line,
-      protectiveFactor: protective,
-    });
+    return protectiveConductorOfOtherMaterial({ sameMaterialSection: same, lineFactor: line, protectiveFactor: protective });
   });
 }
 
 function byCalculation({ fault }: ProtectiveConductorQuestion): Known<Quantity<"area">> {
   if (isMissing(fault)) return fault;
-  return adiabaticSection({
-    faultCurrent: fault.current,
-    disconnectionTime: fault.time,
-    adiabaticFactor: fault.factor,
-  });
+  return adiabaticSection({ faultCurrent: fault.current, disconnectionTime: fault.time, adiabaticFactor: fault.factor });
 }

@@ -1,7 +1,7 @@
 import { type Check, choose, type Choice, isMissing, type Known } from "../../formula/index.js";
 import { conventionalTripping, type DeviceKind, deviceRatings } from "../../device/index.js";
 import { given, type Input, type Quantity } from "../../quantity/index.js";
-import type { WiringRules } from "../../conductor/wiring.js";
+import type { WiringRules } from "../../conductor/index.js";
 import {
   designCurrentWithinCorrectedRating,
   designCurrentWithinRating,
