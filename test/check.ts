@@ -20,6 +20,11 @@ interface Step {
 const STEPS: readonly Step[] = [
   { name: "format", command: "prettier --check --log-level warn ." },
   { name: "subpath exports", command: "npm run --silent exports", unchanged: ["package.json"] },
+  {
+    name: "schemas",
+    command: "npm run --silent schemas",
+    unchanged: ["shared/schemas/plant.schema.json", "shared/schemas/record.schema.json"],
+  },
   { name: "types", command: "tsc" },
   { name: "lint", command: "npm run --silent lint" },
   { name: "tests", command: "npm run --silent test" },

@@ -23,6 +23,7 @@ export { explain } from "./explain.js";
 export { type Change, compare, type Flip } from "./record/compare.js";
 export type * from "./record/record.js";
 export { RECORD_FORMAT } from "./record/record.js";
+export { recordJsonSchema, recordSchema } from "./record/record-schema.js";
 export { type ExplainedStep, stepsBehind } from "./record/steps-behind.js";
 export {
   absorbing,

@@ -3,7 +3,9 @@ import type { PlantDescription } from "../../src/index.js";
 
 /** The description of the village bakery, a fresh copy at each call. */
 export function villageBakery(): PlantDescription {
-  return JSON.parse(readFileSync(new URL("../../shared/plants/village-bakery.json", import.meta.url), "utf8")) as PlantDescription;
+  return JSON.parse(
+    readFileSync(new URL("../../shared/plants/village-bakery.json", import.meta.url), "utf8"),
+  ) as PlantDescription;
 }
 
 type Loose = { [key: string]: Loose } & { [index: number]: Loose };

@@ -60,17 +60,33 @@ describe("each kind of mistake names its path", () => {
   });
 
   it("reports every problem at once, contradictions beside slips", () => {
-    const problems = problemsOf(bakeryWith({ name: undefined, "site.coldst": "1 °C", "strings[0].tracker": "Z", "inverters[0].startVoltage": 39200 }));
+    const problems = problemsOf(
+      bakeryWith({
+        name: undefined,
+        "site.coldst": "1 °C",
+        "strings[0].tracker": "Z",
+        "inverters[0].startVoltage": 39200,
+      }),
+    );
     expect(problems.map(([code]) => code)).toEqual(["missing", "unknown-key", "implausible", "contradiction"]);
     expect(problems[1]![2]).toContain("did you mean coldest?");
   });
 
-  it.each([["not JSON", "not-readable"], ["[]", "wrong-type"], ["null", "wrong-type"], [42, "wrong-type"], [undefined, "wrong-type"]])("%j is %s", (input, code) => {
+  it.each([
+    ["not JSON", "not-readable"],
+    ["[]", "wrong-type"],
+    ["null", "wrong-type"],
+    [42, "wrong-type"],
+    [undefined, "wrong-type"],
+  ])("%j is %s", (input, code) => {
     expect(problemsOf(input)[0]![0]).toBe(code);
   });
 
   it("is not led astray by prototype keys or deep nesting", () => {
-    const text = JSON.stringify(villageBakery()).replace('"site":', '"__proto__":{"polluted":true},"constructor":1,"site":');
+    const text = JSON.stringify(villageBakery()).replace(
+      '"site":',
+      '"__proto__":{"polluted":true},"constructor":1,"site":',
+    );
     expect(problemsOf(text).map(([, path]) => path)).toEqual(expect.arrayContaining(["__proto__", "constructor"]));
     expect(({} as { polluted?: boolean }).polluted).toBeUndefined();
     let deep: unknown = "x";

@@ -38,7 +38,10 @@ describe("the village bakery", () => {
 
   it("lifts the voltage along the network and the cable", () => {
     // 15 kW · 0.12 Ω / 400 V
-    expect(record.grid.voltageProfile.map(({ change }) => Number(change!.value).toFixed(3))).toEqual(["4.500", expect.stringMatching(/^1\.6/)]);
+    expect(record.grid.voltageProfile.map(({ change }) => Number(change!.value).toFixed(3))).toEqual([
+      "4.500",
+      expect.stringMatching(/^1\.6/),
+    ]);
   });
 
   it("leaves open what the description cannot decide, and names it", () => {
@@ -54,24 +57,38 @@ describe("the village bakery", () => {
 
 describe("verdicts", () => {
   it("are exact at the limit and one last digit on either side", () => {
-    const verdict = (limit: string) => check("string/cold-voltage-within-inverter/Inverter/A", sized({ "inverters[0].maximumDcVoltage": limit, "inverters[0].mppVoltageRange": ["200 V", "500 V"] })).verdict;
+    const verdict = (limit: string) =>
+      check(
+        "string/cold-voltage-within-inverter/Inverter/A",
+        sized({ "inverters[0].maximumDcVoltage": limit, "inverters[0].mppVoltageRange": ["200 V", "500 V"] }),
+      ).verdict;
     expect([verdict("557.53426 V"), verdict("557.53425 V"), verdict("557.53424 V")]).toEqual(["met", "met", "not-met"]);
   });
 
   it("come with the smallest change that would meet them", () => {
-    const failed = check("string/cold-voltage-within-inverter/Inverter/A", sized({ "inverters[0].maximumDcVoltage": "550 V", "inverters[0].mppVoltageRange": ["200 V", "500 V"] }));
+    const failed = check(
+      "string/cold-voltage-within-inverter/Inverter/A",
+      sized({ "inverters[0].maximumDcVoltage": "550 V", "inverters[0].mppVoltageRange": ["200 V", "500 V"] }),
+    );
     expect(failed).toMatchObject({ verdict: "not-met", remedy: "at most 12 modules in series" });
   });
 
   it("are open where a finding is missing", () => {
     const without = sized({ "site.coldest": undefined, "inverters[0].trackers[0].shortCircuitRating": undefined });
-    expect(check("string/cold-voltage-within-inverter/Inverter/A", without)).toMatchObject({ verdict: "open", missing: ["site.coldest"] });
-    expect(check("string/short-circuit-current-within-tracker/Inverter/A", without).missing).toEqual(["inverters[0].trackers[0].shortCircuitRating"]);
+    expect(check("string/cold-voltage-within-inverter/Inverter/A", without)).toMatchObject({
+      verdict: "open",
+      missing: ["site.coldest"],
+    });
+    expect(check("string/short-circuit-current-within-tracker/Inverter/A", without).missing).toEqual([
+      "inverters[0].trackers[0].shortCircuitRating",
+    ]);
   });
 
   it("verify what is stated and choose what is not", () => {
     const stated = sized({ "routes[2].cable.size": "4 mm2", "routes[2].breaker.rating": "32 A" });
-    expect(stated.verified).toEqual(expect.arrayContaining(["strings", "routes[2].cable.size", "routes[2].breaker.rating"]));
+    expect(stated.verified).toEqual(
+      expect.arrayContaining(["strings", "routes[2].cable.size", "routes[2].breaker.rating"]),
+    );
     // 4 mm² by B2 is 27 A; three circuits together leave 18.9 A.
     expect(check("protection/rating-within-ampacity/Inverter-Main board", stated).verdict).toBe("not-met");
     expect(stated.outcome.verdict).toBe("not-met");
@@ -135,7 +152,12 @@ describe("comparison", () => {
   it("says what changed and which checks flipped", () => {
     const { changed, flipped } = compare(record, sized({ "inverters[0].maximumAcDevice": "20 A" }));
     expect(changed).toContainEqual({ path: "plant.inverters[0].maximumAcDevice", before: "40 A", after: "20 A" });
-    expect(flipped).toContainEqual(expect.objectContaining({ check: "protection/rating-within-largest-device/Inverter-Main board", after: "not-met" }));
+    expect(flipped).toContainEqual(
+      expect.objectContaining({
+        check: "protection/rating-within-largest-device/Inverter-Main board",
+        after: "not-met",
+      }),
+    );
   });
 
   it("finds nothing between equal plants, and keeps ids when an unrelated part changes", () => {
