@@ -78,3 +78,14 @@ export * from "./settings/tables/synergrid-c10-11.js";
 export * from "./settings/tables/vde-ar-n-4105-2011.js";
 export * from "./settings/tables/vde-ar-n-4105-2018-curves.js";
 export * from "./settings/tables/vde-ar-n-4105-2018.js";
+export * from "./settings/enter-service.js";
+export * from "./settings/evaluate-conditions.js";
+export { evaluateCurve } from "./settings/evaluate-curve.js";
+export { type EnteredSetting, evaluateSettings } from "./settings/evaluate-settings.js";
+export { stayConnectedChecks } from "./settings/own-settings.js";
+export * from "./settings/settings-export.js";
+export * from "./settings/settings-sheet.js";
+export * from "./settings/stay-connected-conditions.js";
+export {
+  frequencyStayConnectedChecks, type FrequencyTrip, type SynchronousArea, synchronousAreaOf, synchronousAreas, voltageRideThroughChecks, type VoltageTrip,
+} from "./settings/stay-connected.js";

@@ -13,7 +13,7 @@ import { NOT_BEFORE_CONFIRMED, type SettingRow, type SettingTimes, type SettingV
 
 /** The settings that a set of connection rules brings to a supply. */
 export interface InterfaceSettings {
-  readonly rules: GridRuleSet;
+  readonly rules: GridRuleSet & { readonly key: GridRules };
   readonly supply: SupplySystem;
   readonly rows: readonly SettingRow[];
   readonly curves: readonly CurveSetting[];
