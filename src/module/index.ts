@@ -34,6 +34,7 @@ export { moduleVoltageCoefficient } from "./coefficient/module-voltage-coefficie
 export { mppVoltageCoefficientFromPower } from "./coefficient/mpp-voltage-coefficient-from-power.js";
 export { mppVoltageCoefficientFromShortCircuit } from "./coefficient/mpp-voltage-coefficient-from-short-circuit.js";
 export { relativeCurrentCoefficient } from "./coefficient/relative-current-coefficient.js";
+export { relativePowerCoefficient } from "./coefficient/relative-power-coefficient.js";
 export { relativeVoltageCoefficient } from "./coefficient/relative-voltage-coefficient.js";
 export { flatVoltageFactor } from "./correction-factor/flat-voltage-factor.js";
 export { iec62548_2016_voltageFactor } from "./correction-factor/iec-62548-2016-voltage-factor.js";
@@ -51,7 +52,12 @@ export {
 } from "./correction-factor/voltage-correction-factor.js";
 export { type DesignTemperatures, type DesignVoltages, designVoltages } from "./datasheet/design-voltages.js";
 export { type ModuleAt, moduleAt } from "./datasheet/module-at.js";
-export type { CurrentCoefficient, ModuleDatasheet, VoltageCoefficient } from "./datasheet/module-datasheet.js";
+export type {
+  CurrentCoefficient,
+  ModuleDatasheet,
+  PowerCoefficient,
+  VoltageCoefficient,
+} from "./datasheet/module-datasheet.js";
 export { type Module, type MppVoltageCoefficientBasis, readModule } from "./datasheet/read-module.js";
 export { currentAtJunctionVoltage } from "./ideal-diode/current-at-junction-voltage.js";
 export { idealFillFactor } from "./ideal-diode/ideal-fill-factor.js";
@@ -125,6 +131,7 @@ export {
 } from "./plausibility/ratings.js";
 export { seriesFuseRatio } from "./plausibility/series-fuse-ratio.js";
 export { maximumPowerAt } from "./translation/maximum-power-at.js";
+export { maximumPowerByAbsolute } from "./translation/maximum-power-by-absolute.js";
 export { maximumPowerUnder } from "./translation/maximum-power-under.js";
 export { mppCurrentAt } from "./translation/mpp-current-at.js";
 export { mppCurrentUnder } from "./translation/mpp-current-under.js";

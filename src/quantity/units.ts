@@ -69,6 +69,8 @@ export const units = {
   "mA/K": ["currentTemperatureCoefficient", "1/1000"],
   "A/°C": ["currentTemperatureCoefficient", "1", "A/degC"],
   "mA/°C": ["currentTemperatureCoefficient", "1/1000", "mA/degC"],
+  "W/K": ["powerTemperatureCoefficient", "1"],
+  "W/°C": ["powerTemperatureCoefficient", "1", "W/degC"],
   "W/m²": ["irradiance", "1", "W/m2"],
   "kW/m²": ["irradiance", "1000", "kW/m2"],
   "kWh/m²": ["irradiation", "1", "kWh/m2"],
@@ -91,6 +93,8 @@ export const units = {
   "%/Hz": ["droop", "1"],
   "%/m": ["relativeLengthRate", "1"],
   money: ["money", "1"],
+  "money/kWh": ["energyPrice", "1"],
+  "money/m": ["lengthPrice", "1"],
 } as const;
 
 type Units = typeof units;

@@ -3,6 +3,8 @@ import type { Input } from "../../quantity/index.js";
 
 /** A coefficient of a voltage, relative (%/K, 1/K) or absolute (V/K, mV/K). */
 export type VoltageCoefficient = Input<"relativeTemperatureCoefficient"> | Input<"voltageTemperatureCoefficient">;
+/** A coefficient of the power, relative (%/K, 1/K) or absolute (W/K). */
+export type PowerCoefficient = Input<"relativeTemperatureCoefficient"> | Input<"powerTemperatureCoefficient">;
 /** A coefficient of a current, relative (%/K, 1/K) or absolute (A/K, mA/K). */
 export type CurrentCoefficient = Input<"relativeTemperatureCoefficient"> | Input<"currentTemperatureCoefficient">;
 
@@ -23,7 +25,7 @@ export interface ModuleDatasheet {
   readonly openCircuitVoltageCoefficient: VoltageCoefficient;
   readonly shortCircuitCurrentCoefficient?: Finding<CurrentCoefficient>;
   readonly mppCurrentCoefficient?: Finding<CurrentCoefficient>;
-  readonly maximumPowerCoefficient?: Finding<Input<"relativeTemperatureCoefficient">>;
+  readonly maximumPowerCoefficient?: Finding<PowerCoefficient>;
   readonly mppVoltageCoefficient?: Finding<VoltageCoefficient>;
   readonly maximumSystemVoltage?: Finding<Input<"voltage">>;
   readonly maximumSeriesFuse?: Finding<Input<"current">>;

@@ -1,17 +1,11 @@
-import { isMissing, type Known, type Missing, missing } from "../../formula/index.js";
-import {
-  type DimensionOf,
-  type Expectation,
-  InputError,
-  type Problem,
-  type Quantity,
-  readInput,
-  type Unit,
-} from "../../quantity/index.js";
+import { isMissing, type Known } from "../../formula/index.js";
+import type { Quantity } from "../../quantity/index.js";
 import { mppVoltageCoefficientFromPower } from "../coefficient/mpp-voltage-coefficient-from-power.js";
 import { mppVoltageCoefficientFromShortCircuit } from "../coefficient/mpp-voltage-coefficient-from-short-circuit.js";
 import { relativeCurrentCoefficient } from "../coefficient/relative-current-coefficient.js";
+import { relativePowerCoefficient } from "../coefficient/relative-power-coefficient.js";
 import { relativeVoltageCoefficient } from "../coefficient/relative-voltage-coefficient.js";
+import { DatasheetReader } from "./datasheet-reader.js";
 import type { ModuleDatasheet } from "./module-datasheet.js";
 
 type Relative = Quantity<"relativeTemperatureCoefficient">;
@@ -49,10 +43,6 @@ export interface Module {
 const VOLTAGE = { unit: "V", above: 0, usual: [0.3, 200] } as const;
 const CURRENT = { unit: "A", above: 0, usual: [0.05, 40] } as const;
 const FALLING = { unit: "1/K", above: -0.02, below: 0, usual: [-0.01, -0.0005] } as const;
-const ABSOLUTE = {
-  "V/K": { unit: "V/K", above: -5, below: 1 },
-  "A/K": { unit: "A/K", above: -0.5, below: 0.5 },
-} as const;
 const OF_CURRENT = { unit: "1/K", above: -0.01, below: 0.01, usual: [-0.003, 0.003] } as const;
 
 /**
@@ -89,6 +79,13 @@ export function readModule(datasheet: ModuleDatasheet, path = "module"): Module 
       absoluteCurrentCoefficient: absolute as Quantity<"currentTemperatureCoefficient">,
       current,
     });
+  const maximumPower = reader.fact("maximumPower", { unit: "W", above: 0, usual: [1, 1000] });
+  const ofPower = (absolute: Quantity): Relative | undefined =>
+    maximumPower &&
+    relativePowerCoefficient({
+      absolutePowerCoefficient: absolute as Quantity<"powerTemperatureCoefficient">,
+      maximumPower,
+    });
   const coefficients = {
     openCircuitVoltageCoefficient: reader.coefficient(
       "openCircuitVoltageCoefficient",
@@ -103,12 +100,12 @@ export function readModule(datasheet: ModuleDatasheet, path = "module"): Module 
       ofCurrent(shortCircuitCurrent),
     ),
     mppCurrentCoefficient: reader.coefficient("mppCurrentCoefficient", OF_CURRENT, "A/K", ofCurrent(mppCurrent)),
-    maximumPowerCoefficient: reader.finding("maximumPowerCoefficient", FALLING),
+    maximumPowerCoefficient: reader.coefficient("maximumPowerCoefficient", FALLING, "W/K", ofPower),
     mppVoltageCoefficient: reader.coefficient("mppVoltageCoefficient", FALLING, "V/K", ofVoltage(mppVoltage)),
   };
   const module = {
     path,
-    maximumPower: reader.fact("maximumPower", { unit: "W", above: 0, usual: [1, 1000] }),
+    maximumPower,
     openCircuitVoltage,
     shortCircuitCurrent,
     mppVoltage,
@@ -152,71 +149,4 @@ function mppVoltageCoefficientOf(
     return { mppVoltageCoefficient: estimate, mppVoltageCoefficientBasis: "from power and short-circuit current" };
   }
   return { mppVoltageCoefficient, mppVoltageCoefficientBasis: "unknown" };
-}
-
-type Key = Exclude<keyof ModuleDatasheet, "statedIn">;
-
-class DatasheetReader {
-  readonly #problems: Problem[] = [];
-
-  constructor(
-    private readonly datasheet: ModuleDatasheet,
-    private readonly path: string,
-  ) {}
-
-  #read<U extends Unit>(
-    key: Key,
-    expectation: Expectation<U>,
-    input: unknown = this.datasheet[key],
-  ): Quantity<DimensionOf<U>> | Problem {
-    const { statedIn } = this.datasheet;
-    const origin = statedIn === undefined ? { kind: "given" as const } : { kind: "given" as const, statedIn };
-    const reading = readInput(input, expectation, `${this.path}.${key}`, Object.freeze(origin));
-    return reading.ok ? reading.quantity : reading.problem;
-  }
-
-  #keep<T>(read: T | Problem): T {
-    if (typeof read === "object" && read !== null && "code" in read) {
-      this.#problems.push(read);
-      // The caller goes on for the sake of the other problems; `finish` throws before the value is used.
-      return undefined as T;
-    }
-    return read;
-  }
-
-  fact<U extends Unit>(key: Key, expectation: Expectation<U>): Quantity<DimensionOf<U>> | undefined {
-    return this.#keep<Quantity<DimensionOf<U>> | undefined>(this.#read(key, expectation));
-  }
-
-  finding<U extends Unit>(key: Key, expectation: Expectation<U>): Known<Quantity<DimensionOf<U>>> {
-    return this.#absent(key) ?? this.#keep<Quantity<DimensionOf<U>>>(this.#read(key, expectation));
-  }
-
-  coefficient(
-    key: Key,
-    expectation: Expectation<"1/K">,
-    absolute: "V/K" | "A/K",
-    relative: (of: Quantity) => Relative | undefined,
-  ): Known<Relative> {
-    const absent = key === "openCircuitVoltageCoefficient" ? undefined : this.#absent(key);
-    if (absent) return absent;
-    const read = this.#read(key, expectation);
-    if (!("code" in read) || read.code !== "other-dimension") return this.#keep<Relative>(read);
-    const stated = this.#read(key, ABSOLUTE[absolute]);
-    if ("code" in stated) return this.#keep<Relative>(stated.code === "other-dimension" ? read : stated);
-    const converted = relative(stated);
-    return converted === undefined
-      ? (undefined as never)
-      : this.#keep<Relative>(this.#read(key, expectation, converted));
-  }
-
-  #absent(key: Key): Missing | undefined {
-    const input = this.datasheet[key];
-    if (input === undefined) return missing(`${this.path}.${key}`);
-    return isMissing(input) ? input : undefined;
-  }
-
-  finish(): void {
-    if (this.#problems.length > 0) throw new InputError(this.path, this.#problems);
-  }
 }
