@@ -10,7 +10,12 @@ export const earthingSystems: readonly {
   readonly edition: string;
   readonly grade: Grade;
 }[] = [
-  { key: "TN-S", label: "TN-S: protective conductor apart from the neutral", edition: "IEC 60364-1:2005", grade: "memory" },
+  {
+    key: "TN-S",
+    label: "TN-S: protective conductor apart from the neutral",
+    edition: "IEC 60364-1:2005",
+    grade: "memory",
+  },
   { key: "TN-C-S", label: "TN-C-S: combined conductor up to the origin", edition: "IEC 60364-1:2005", grade: "memory" },
   { key: "TN-C", label: "TN-C: combined conductor throughout", edition: "IEC 60364-1:2005", grade: "memory" },
   { key: "TT", label: "TT: own earth electrode", edition: "IEC 60364-1:2005", grade: "memory" },

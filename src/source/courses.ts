@@ -86,4 +86,6 @@ export const courses = {
   "cabledatasheet voltage drop page:undated": { title: "Maximum value of voltage drop, IEC 60364-5-52", publisher: "cabledatasheet.com", year: null, kind: "dataset", address: "https://cabledatasheet.com/faq-about-cable/maximum-value-of-voltage-drop-iec-60364-5-52/" },
   "Fernschule Weber:undated": { title: "Systemspannung (course page on regenerative sources of energy)", publisher: "Fernschule Weber", year: null, kind: "course", address: "https://fernschule-weber.de/weiterbildung/doku.php?do=export_xhtml&id=regenerative_energiequellen%3Asystemspannung" },
   "GuidEnR surge page:undated": { title: "Les parafoudres c.c. dans une installation photovoltaïque, course site on UTE C15-712-1", publisher: "GuidEnR Photovoltaïque", year: null, kind: "course" },
+  "Asean forum on unbalance:undated": { title: "Unbalanced voltage, forum thread 420624", publisher: "ASEAN NOW forum", year: null, kind: "magazine", address: "https://aseannow.com/topic/420624-unbalanced-voltage", note: "a forum without an editor" },
+  "Daikin DTC manual:undated": { title: "DTC series heat pump, manual", publisher: "Daikin", year: null, kind: "catalogue", address: "https://manuals.online/daikin/heat-pump/dtc-series/user-manual/1e3bv" },
 } as const satisfies Record<string, Source>;

@@ -48,4 +48,7 @@ export const national = {
   "MCS guide:2012": { title: "Guide to the Installation of Photovoltaic Systems", publisher: "MCS with ECA", year: 2012, kind: "handbook" },
   "NZ low-voltage range:2010": { title: "Electricity (Safety) Regulations of New Zealand, supply range before 13 November 2025", publisher: "New Zealand Government", year: 2010, kind: "law" },
   "CEI 82-25:undated": { title: "Guida alla realizzazione di sistemi di generazione fotovoltaica", publisher: "CEI", year: null, kind: "standard" },
+  "EREC G100:2022": { title: "Technical requirements for customers' export and import limitation schemes, issue 2", publisher: "Energy Networks Association", year: 2022, kind: "standard" },
+  "NT basic connections:undated": { title: "Embedded generation standard for basic connections, Northern Territory", publisher: "Power and Water Corporation", year: null, kind: "standard" },
+  "CEI 0-21:2019": { title: "Technical rules for the connection of active and passive users to the low-voltage networks", publisher: "CEI", year: 2019, kind: "standard" },
 } as const satisfies Record<string, Source>;

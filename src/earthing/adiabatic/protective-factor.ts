@@ -32,7 +32,10 @@ export function protectiveFactor({ situation, insulation, material }: FactorQues
   return table({ insulation, material } as Parameters<typeof table>[0]);
 }
 
-type FactorTable = (headings: { readonly insulation: string; readonly material: string }) => Quantity<"adiabaticFactor">;
+type FactorTable = (headings: {
+  readonly insulation: string;
+  readonly material: string;
+}) => Quantity<"adiabaticFactor">;
 
 const tables: Readonly<Record<FactorSituation, FactorTable>> = {
   separate: iec60364_5_54_2011_a_54_2 as FactorTable,

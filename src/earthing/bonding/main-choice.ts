@@ -3,7 +3,13 @@ import type { WiringRules } from "../../conductor/index.js";
 import { given, type Input, type Quantity } from "../../quantity/index.js";
 import { chosenSection, type SectionChoice } from "../chosen-section.js";
 import type { EarthingSystem } from "../systems.js";
-import { bs7671_2018_54_8, bs7671_2018_54_8_above, mainBondingLargeEnough, mainBondingSection, neutralWithinTable } from "./main-bonding.js";
+import {
+  bs7671_2018_54_8,
+  bs7671_2018_54_8_above,
+  mainBondingLargeEnough,
+  mainBondingSection,
+  neutralWithinTable,
+} from "./main-bonding.js";
 
 /** What decides a main bonding conductor of copper. */
 export interface MainBondingQuestion {
@@ -40,7 +46,12 @@ export function chooseMainBonding(question: MainBondingQuestion): SectionChoice 
   return undecided ? Object.freeze({ ...chosen, section: null }) : chosen;
 }
 
-function requiredBonding({ wiring, earthing, earthingSection, neutralSection }: MainBondingQuestion): Known<Quantity<"area">> {
+function requiredBonding({
+  wiring,
+  earthing,
+  earthingSection,
+  neutralSection,
+}: MainBondingQuestion): Known<Quantity<"area">> {
   if (isMissing(earthing)) return earthing;
   const combined = earthing === "TN-C-S" || earthing === "TN-C";
   if (wiring !== "BS 7671:2018" || !combined) {
@@ -50,5 +61,7 @@ function requiredBonding({ wiring, earthing, earthingSection, neutralSection }: 
   const neutral = given(neutralSection, "mm²");
   const last = given(bs7671_2018_54_8.rows().at(-1)!, "mm²");
   const tabulated = neutralWithinTable({ value: neutral, limit: last }).verdict === "met";
-  return tabulated ? bs7671_2018_54_8({ neutralSection: neutral }) : bs7671_2018_54_8_above({ neutral: "above 150 mm²" });
+  return tabulated
+    ? bs7671_2018_54_8({ neutralSection: neutral })
+    : bs7671_2018_54_8_above({ neutral: "above 150 mm²" });
 }

@@ -50,7 +50,11 @@ function checksFor(question: EarthingConductorQuestion, value: Quantity<"area">)
     checks.push(earthingConductorLargeEnough({ at, value, limit }));
   }
   const lasting = (lightning: "none" | "present"): Check =>
-    earthingConductorLasts({ at, value, limit: iec60364_5_54_2011_earthing_minimum({ lightningProtection: lightning, material }) });
+    earthingConductorLasts({
+      at,
+      value,
+      limit: iec60364_5_54_2011_earthing_minimum({ lightningProtection: lightning, material }),
+    });
   if (!isMissing(lightningProtection)) checks.push(lasting(lightningProtection));
   else {
     const open = (): Check => earthingConductorLasts({ at, value, missing: lightningProtection.missing });

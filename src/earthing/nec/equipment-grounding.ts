@@ -46,20 +46,33 @@ export interface EquipmentGroundingChoice {
 export function equipmentGroundingConductor(question: EquipmentGroundingQuestion): EquipmentGroundingChoice {
   const { at, size } = question;
   const required = requiredArea(question);
-  const checksFor = (value: Quantity<"area">): readonly Check[] => [equipmentGroundingLargeEnough({ at, value, limit: required })];
+  const checksFor = (value: Quantity<"area">): readonly Check[] => [
+    equipmentGroundingLargeEnough({ at, value, limit: required }),
+  ];
   if (size !== "choose") {
     const stated = given(size, "cmil", "stated size");
     return Object.freeze({ size: stated, name: sizeName(stated), required, checks: checksFor(stated), rejected: [] });
   }
   if (isMissing(required)) {
-    return Object.freeze({ size: null, name: null, required, checks: [equipmentGroundingLargeEnough({ at, missing: required.missing })], rejected: [] });
+    return Object.freeze({
+      size: null,
+      name: null,
+      required,
+      checks: [equipmentGroundingLargeEnough({ at, missing: required.missing })],
+      rejected: [],
+    });
   }
   const { chosen, checks, rejected } = chooseAmong(nfpa70_2017_sizes.declaration, nfpa70_2017_sizes.sizes(), checksFor);
   const found = chosen as Quantity<"area"> | null;
   return Object.freeze({ size: found, name: found && sizeName(found), required, checks, rejected });
 }
 
-function requiredArea({ ratedCurrent, material, circuitArea, enlarged }: EquipmentGroundingQuestion): Known<Quantity<"area">> {
+function requiredArea({
+  ratedCurrent,
+  material,
+  circuitArea,
+  enlarged,
+}: EquipmentGroundingQuestion): Known<Quantity<"area">> {
   if (isMissing(ratedCurrent)) return ratedCurrent;
   const tableArea = awgArea({ size: nfpa70_2023_250_122({ ratedCurrent, material }) });
   const due = enlarged

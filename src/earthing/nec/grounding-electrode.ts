@@ -42,10 +42,13 @@ export function groundingElectrodeConductor(question: GroundingElectrodeQuestion
   const { serviceArea, sets, serviceMaterial, material, sole } = question;
   const conductorArea = equivalentArea({ setArea: serviceArea, setCount: sets });
   const table = serviceMaterial === "copper" ? nfpa70_2023_250_66_copper : nfpa70_2023_250_66_aluminium;
-  const byTable = aboveLastRow(table, conductorArea) ? nfpa70_2023_250_66_largest({ material }) : table({ conductorArea, material });
+  const byTable = aboveLastRow(table, conductorArea)
+    ? nfpa70_2023_250_66_largest({ material })
+    : table({ conductorArea, material });
   if (sole === null || (sole === "concrete-encased" && material === "aluminium")) return byTable;
   const cap = nfpa70_2023_250_66_caps({ electrode: sole, material });
-  const larger = areaWithinBound({ value: awgArea({ size: byTable }), limit: awgArea({ size: cap }) }).verdict === "not met";
+  const larger =
+    areaWithinBound({ value: awgArea({ size: byTable }), limit: awgArea({ size: cap }) }).verdict === "not met";
   return larger ? cap : byTable;
 }
 
@@ -61,7 +64,12 @@ export function groundingElectrodeConductor(question: GroundingElectrodeQuestion
  * "unit" in jumper && jumper.in("kcmil").text; // "250"
  * ```
  */
-export function bondingJumper({ serviceArea, sets, serviceMaterial, material }: Omit<GroundingElectrodeQuestion, "sole">): Named | Quantity<"area"> {
+export function bondingJumper({
+  serviceArea,
+  sets,
+  serviceMaterial,
+  material,
+}: Omit<GroundingElectrodeQuestion, "sole">): Named | Quantity<"area"> {
   const conductorArea = equivalentArea({ setArea: serviceArea, setCount: sets });
   const table = serviceMaterial === "copper" ? nfpa70_2023_250_66_copper : nfpa70_2023_250_66_aluminium;
   return aboveLastRow(table, conductorArea) ? bondingJumperArea({ conductorArea }) : table({ conductorArea, material });
@@ -79,7 +87,10 @@ export function bondingJumper({ serviceArea, sets, serviceMaterial, material }: 
  * directCurrentElectrodeConductor("10380 cmil", "copper").text; // "16510"
  * ```
  */
-export function directCurrentElectrodeConductor(largestArea: Input<"area">, material: "copper" | "aluminium"): Quantity<"area"> {
+export function directCurrentElectrodeConductor(
+  largestArea: Input<"area">,
+  material: "copper" | "aluminium",
+): Quantity<"area"> {
   const area = given(largestArea, "cmil");
   const least = awgArea({ size: nfpa70_2020_250_166({ bound: "not smaller than", material }) });
   const most = awgArea({ size: nfpa70_2020_250_166({ bound: "not required larger than", material }) });

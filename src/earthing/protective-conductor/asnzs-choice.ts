@@ -23,9 +23,18 @@ export interface ActiveEarthQuestion {
  * chooseActiveEarth({ at: "INV1", section: "choose", lineSection: "16 mm²", lineMaterial: "copper" }).section?.text; // "6"
  * ```
  */
-export function chooseActiveEarth({ at, section, lineSection, lineMaterial }: ActiveEarthQuestion): ProtectiveConductorChoice {
-  const required: Known<Quantity<"area">> = isMissing(lineSection) ? lineSection : asnzs3000_2018_5_1({ lineSection, lineMaterial });
-  const chosen = chosenSection(section, (size) => [earthingConductorFollowsActive({ at, value: size, limit: required })]);
+export function chooseActiveEarth({
+  at,
+  section,
+  lineSection,
+  lineMaterial,
+}: ActiveEarthQuestion): ProtectiveConductorChoice {
+  const required: Known<Quantity<"area">> = isMissing(lineSection)
+    ? lineSection
+    : asnzs3000_2018_5_1({ lineSection, lineMaterial });
+  const chosen = chosenSection(section, (size) => [
+    earthingConductorFollowsActive({ at, value: size, limit: required }),
+  ]);
   const undecided = section === "choose" && isMissing(required);
   return Object.freeze({ ...chosen, section: undecided ? null : chosen.section, required });
 }

@@ -2,7 +2,11 @@ import { type Check, isMissing, type Known, whenKnown } from "../../formula/inde
 import type { Input, Quantity } from "../../quantity/index.js";
 import { adiabaticSection } from "../adiabatic/section.js";
 import { chosenSection, type SectionChoice } from "../chosen-section.js";
-import { protectiveConductorFollowsLine, protectiveConductorWithstands, separateConductorLargeEnough } from "./conditions.js";
+import {
+  protectiveConductorFollowsLine,
+  protectiveConductorWithstands,
+  separateConductorLargeEnough,
+} from "./conditions.js";
 import { protectiveConductorOfOtherMaterial, protectiveConductorSection } from "./from-line-conductor.js";
 import { iec60364_5_54_2011_separate_minimum } from "./minimum.js";
 
@@ -20,7 +24,10 @@ export interface ProtectiveConductorQuestion {
   readonly method: "by table" | "by calculation";
   readonly lineSection: Known<Input<"area">>;
   /** By table, for another material than the line conductor: the adiabatic factors of both; `null` for the same. */
-  readonly factors: Known<{ readonly line: Input<"adiabaticFactor">; readonly protective: Input<"adiabaticFactor"> }> | null;
+  readonly factors: Known<{
+    readonly line: Input<"adiabaticFactor">;
+    readonly protective: Input<"adiabaticFactor">;
+  }> | null;
   /** By calculation: fault current, time until disconnection and the adiabatic factor of the protective conductor. */
   readonly fault: Known<{
     readonly current: Input<"current">;
@@ -72,11 +79,19 @@ function byTable({ lineSection, factors }: ProtectiveConductorQuestion): Known<Q
     const same = protectiveConductorSection({ lineSection: known.lineSection });
     if (typeof known.factors === "string") return same;
     const { line, protective } = known.factors;
-    return protectiveConductorOfOtherMaterial({ sameMaterialSection: same, lineFactor: line, protectiveFactor: protective });
+    return protectiveConductorOfOtherMaterial({
+      sameMaterialSection: same,
+      lineFactor: line,
+      protectiveFactor: protective,
+    });
   });
 }
 
 function byCalculation({ fault }: ProtectiveConductorQuestion): Known<Quantity<"area">> {
   if (isMissing(fault)) return fault;
-  return adiabaticSection({ faultCurrent: fault.current, disconnectionTime: fault.time, adiabaticFactor: fault.factor });
+  return adiabaticSection({
+    faultCurrent: fault.current,
+    disconnectionTime: fault.time,
+    adiabaticFactor: fault.factor,
+  });
 }
