@@ -20,6 +20,8 @@ export {
 } from "./description/rules.js";
 export { coldestBelowHottest, lowerVoltageBelowUpper } from "./description/values.js";
 export { explain } from "./explain.js";
+export { conductorLength } from "./material/conductor-length.js";
+export { lengthToOrder } from "./material/length-to-order.js";
 export { type Change, compare, type Flip } from "./record/compare.js";
 export type * from "./record/record.js";
 export { RECORD_FORMAT } from "./record/record.js";
@@ -34,6 +36,7 @@ export {
   impedanceThereAndBack,
   reactiveFactorOf,
 } from "./sizing/ac-formulas.js";
+export { highestVoltage, powerOfArray, powerOfStrings } from "./sizing/array-formulas.js";
 export { bifacialCurrentCorrection } from "./sizing/bifacial-correction.js";
 export { totalLength } from "./sizing/lengths.js";
 export { acRiseWithinOwnersLimit, dcDropWithinOwnersLimit } from "./sizing/owners-limits.js";

@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { switchCategories } from "../../device/index.js";
-import { count, fact, finding, keysOf, name, note, perhaps, perhapsOneOf, statedIn } from "./fields.js";
+import { shutdownWays } from "../../string/index.js";
+import { count, fact, finding, keysOf, name, note, perhaps, perhapsCount, perhapsOneOf, statedIn } from "./fields.js";
 
 /** One tracker: the inputs that share a maximum power point. */
 export const trackerSchema = z.strictObject({
@@ -13,7 +14,7 @@ export const trackerSchema = z.strictObject({
 
 const joinedTrackers = z.optional(
   z.union([
-    z.enum({ "not declared": "not declared", "not allowed": "not allowed" }),
+    z.enum(["not declared", "not allowed"]),
     z.array(
       z.strictObject({
         trackers: z.array(name("a tracker that is joined")).check(z.minLength(2)),
@@ -32,7 +33,7 @@ const joinedTrackers = z.optional(
 
 const dcSwitch = z.optional(
   z.union([
-    z.enum({ "built in": "built in", none: "none" }),
+    z.enum(["built in", "none"]),
     z.strictObject({
       ratedCurrent: fact("A", "rated operational current", { above: 0, usual: [1, 2000] }),
       ratedVoltage: fact("V", "rated operational voltage", { above: 0, usual: [50, 2000] }),
@@ -83,7 +84,11 @@ export const inverterSchema = z.strictObject({
     }),
   ),
   arcFaultProtection: perhaps("whether a d.c. arc-fault protection is built in"),
-  rapidShutdown: perhaps("whether it is part of a listed rapid-shutdown system"),
+  rapidShutdown: perhapsOneOf(
+    [...keysOf(shutdownWays), "none"] as const,
+    "how the array is shut down in an emergency, where the rules ask for it",
+  ),
+  modulesPerShutdownDevice: perhapsCount("modules behind one shutdown device", 1),
   insulationMonitoring: perhaps("whether it measures the insulation of the array before it starts"),
   surgeProtection: z.optional(
     z.strictObject({

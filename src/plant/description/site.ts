@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { finding, perhapsOneOf, statedIn } from "./fields.js";
+import { finding, perhaps, perhapsOneOf, statedIn } from "./fields.js";
 
 /** The place: its temperatures, height and exposure to lightning. */
 export const siteSchema = z.strictObject({
@@ -15,6 +15,7 @@ export const siteSchema = z.strictObject({
     ["individual residential", "ground-mounted plant", "service, industrial or agricultural", "public gathering"],
     "class of the building, for surge protection and voltage ceilings",
   ),
+  fireServiceSwitch: perhaps("whether a switch for the fire service is asked for"),
   soilResistivity: finding("Ω·m", "resistivity of the soil", { above: 0, usual: [1, 20000] }),
   statedIn,
 });

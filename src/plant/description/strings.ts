@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { count, finding, name, note, perhapsCount, statedIn } from "./fields.js";
+import { count, finding, name, note, perhaps, perhapsCount, statedIn } from "./fields.js";
 
 /** Equal strings of one roof on one tracker. */
 export const stringSchema = z.strictObject({
@@ -17,13 +17,14 @@ export const stringsSchema = z.optional(z.union([z.literal("choose"), z.array(st
 /** A branch or combiner that joins strings before the inverter. */
 export const junctionSchema = z.strictObject({
   name: name("name of the junction"),
-  kind: z.enum({ "branch plug": "branch plug", combiner: "combiner" }),
+  kind: z.enum(["branch plug", "combiner"]),
   inputs: count("strings that it joins"),
   ratedCurrent: finding("A", "rated current of its trunk, busbar or plug", { above: 0, usual: [1, 5000] }),
   ratedVoltage: finding("V", "rated voltage", { above: 0, usual: [50, 2000] }),
   fuse: finding("A", "rated current of each string fuse in it", { above: 0, usual: [1, 60] }),
   ambient: finding("°C", "temperature inside it", { from: -40, to: 90 }),
   derating: finding("1", "factor on the ratings of the devices inside, at that temperature", { above: 0, to: 1 }),
+  loadBreakSwitch: perhaps("whether it has a load-break switch"),
   diodeVoltage: finding("V", "forward voltage of its blocking diodes", { from: 0, to: 3 }),
   statedIn,
 });

@@ -165,9 +165,15 @@ export interface RecordedSetting {
   readonly value: RecordedNumber | null;
   readonly lineToNeutral: RecordedNumber | null;
   readonly lineToLine: RecordedNumber | null;
+  /** Ends of the range that the rules allow. */
+  readonly lowest: RecordedNumber | null;
+  readonly highest: RecordedNumber | null;
   readonly delay: RecordedNumber | null;
-  readonly source: Citation;
-  readonly grade: Grade;
+  /** Longest time until the plant is disconnected. */
+  readonly clearing: RecordedNumber | null;
+  readonly averaging: string | null;
+  readonly source: Citation | null;
+  readonly grade: Grade | null;
   /** What must be done before it is entered. */
   readonly confirm: string | null;
 }

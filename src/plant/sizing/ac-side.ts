@@ -2,6 +2,8 @@ import type { PlantRecord, RecordedFinding, RecordedRoute } from "../record/reco
 import type { Recorder } from "../record/recorder.js";
 import { acRoutes } from "./ac-path.js";
 import { sizeAcRoute } from "./ac-routes.js";
+import { sizeArrayBonding } from "./bonding.js";
+import { sizeGridSettings } from "./grid-settings.js";
 import { sizeGridVoltage } from "./grid-connection.js";
 import { feedFactorOf } from "./power-factor.js";
 import type { Sizing } from "./sizing.js";
@@ -21,12 +23,12 @@ export function sizeAcSide(sizing: Sizing, recorder: Recorder): AcSide {
   const voltages = plant.inverters.map((inverter) => sizeGridVoltage(sizing, inverter, sized, feed, recorder));
   return {
     routes: sized.map(({ recorded }) => recorded),
-    findings: [],
+    findings: sizeArrayBonding(sizing, recorder),
     grid: {
       nominalVoltage: recorder.perhaps(voltages[0]?.nominalVoltage),
       voltageProfile: voltages.flatMap(({ points }) => points),
       limits: voltages.flatMap(({ limits }) => limits),
-      settings: [],
+      settings: sizeGridSettings(sizing, recorder),
     },
   };
 }

@@ -10,6 +10,7 @@ import type {
 } from "../record/record.js";
 import type { Recorder } from "../record/recorder.js";
 import type { ArrayDesign } from "./arrays.js";
+import { sizeArraySafety } from "./array-safety.js";
 import { maximumCurrentOf } from "./currents.js";
 import { type SizedDcRoute, sizeDcRoute } from "./dc-routes.js";
 import type { Sizing } from "./sizing.js";
@@ -39,11 +40,14 @@ export function sizeDcSide(sizing: Sizing, arrays: ReadonlyMap<string, ArrayDesi
   sizing.verified.push("strings");
 
   const trackers: RecordedTracker[] = [];
+  const findings: RecordedFinding[] = [];
   const sized: SizedTracker[] = [];
   for (const [index, inverter] of plant.inverters.entries()) {
     const found = sizeTrackers(sizing, inverter, `inverters[${index}]`, groups, recorder);
     trackers.push(...found.trackers);
     sized.push(...found.sized);
+    const own = groups.filter((group) => group.inverter === inverter);
+    findings.push(...sizeArraySafety(sizing, inverter, `inverters[${index}]`, own, found.sized, recorder));
   }
   const routes = sizeRoutes(sizing, groups, sized, recorder);
   const strings = groups.map((group) => {
@@ -52,7 +56,7 @@ export function sizeDcSide(sizing: Sizing, arrays: ReadonlyMap<string, ArrayDesi
       missing(`routes from ${group.array.roof.name} to ${group.inverter.name}`);
     return sizeStrings(sizing, group, drop, maximumCurrentOf(plant, group.array), recorder);
   });
-  return { strings, trackers, routes: routes.map(({ recorded }) => recorded), findings: [], readings: [] };
+  return { strings, trackers, routes: routes.map(({ recorded }) => recorded), findings, readings: [] };
 }
 
 function uniqueTypes(arrays: ReadonlyMap<string, ArrayDesign>): readonly ArrayDesign[] {
