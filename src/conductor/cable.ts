@@ -4,7 +4,12 @@ import type { Listed } from "./wiring.js";
 /** How a cable is built. */
 export const cableKinds = [
   { key: "PV", label: "photovoltaic cable, tinned flexible copper", edition: "EN 50618:2014", grade: "reproduced" },
-  { key: "single-core", label: "single-core cable or insulated conductor", edition: "IEC 60364-5-52:2009", grade: "copied" },
+  {
+    key: "single-core",
+    label: "single-core cable or insulated conductor",
+    edition: "IEC 60364-5-52:2009",
+    grade: "copied",
+  },
   { key: "multi-core", label: "multi-core cable", edition: "IEC 60364-5-52:2009", grade: "copied" },
 ] as const satisfies readonly Listed[];
 export type CableKind = (typeof cableKinds)[number]["key"];
@@ -19,7 +24,12 @@ export type ConductorMetal = (typeof conductorMetals)[number]["key"];
 /** What the conductor is insulated with, in the words of IEC 60364-5-52. */
 export const insulations = [
   { key: "PVC", label: "thermoplastic (PVC), conductor at 70 °C", edition: "IEC 60364-5-52:2009", grade: "reproduced" },
-  { key: "XLPE", label: "thermosetting (XLPE or EPR), conductor at 90 °C", edition: "IEC 60364-5-52:2009", grade: "reproduced" },
+  {
+    key: "XLPE",
+    label: "thermosetting (XLPE or EPR), conductor at 90 °C",
+    edition: "IEC 60364-5-52:2009",
+    grade: "reproduced",
+  },
 ] as const satisfies readonly Listed[];
 export type Insulation = (typeof insulations)[number]["key"];
 

@@ -3,11 +3,40 @@
  *
  * @packageDocumentation
  */
-export { cableKinds, conductorMetals, insulations, conductorClasses, type CableKind, type ConductorMetal, type Insulation, type ConductorClass, type Cable } from "./cable.js";
-export { places, referenceMethods, arrangements, trayKinds, clearances, type Place, type ReferenceMethod, type Arrangement, type TrayKind, type Clearance, type Stretch } from "./stretch.js";
+export {
+  cableKinds,
+  conductorMetals,
+  insulations,
+  conductorClasses,
+  type CableKind,
+  type ConductorMetal,
+  type Insulation,
+  type ConductorClass,
+  type Cable,
+} from "./cable.js";
+export {
+  places,
+  referenceMethods,
+  arrangements,
+  trayKinds,
+  clearances,
+  type Place,
+  type ReferenceMethod,
+  type Arrangement,
+  type TrayKind,
+  type Clearance,
+  type Stretch,
+} from "./stretch.js";
 export { wiringRules, isNfpa70, type Listed, type WiringRules } from "./wiring.js";
 export { ampacityOf, routeAmpacity, type AmpacityRequest, type RouteAmpacity } from "./ampacity/ampacity-of.js";
-export { ampacityInAir, ampacityInGround, ampacityWithHarmonics, circuitsTogether, circuitsOfLayer, unequalGroupFactor } from "./ampacity/compose.js";
+export {
+  ampacityInAir,
+  ampacityInGround,
+  ampacityWithHarmonics,
+  circuitsTogether,
+  circuitsOfLayer,
+  unequalGroupFactor,
+} from "./ampacity/compose.js";
 export { routeMinimum } from "./ampacity/route-minimum.js";
 export { sizesTabulated, type LaidCable } from "./ampacity/sizes-tabulated.js";
 export { type AppliedFactor, type StretchAmpacity } from "./ampacity/stretch-ampacity.js";
@@ -29,29 +58,103 @@ export { iec60364_5_52_2009_b_52_3 } from "./ampacity/iec/b-52-3.js";
 export { iec60364_5_52_2009_b_52_4 } from "./ampacity/iec/b-52-4.js";
 export { iec60364_5_52_2009_b_52_5 } from "./ampacity/iec/b-52-5.js";
 export { conductorLimits } from "./ampacity/iec/table-52-1.js";
+export {
+  ampacityInUse,
+  ambientFactorByEquation,
+  continuousCurrentWithMargin,
+  unmarkedTerminalColumn,
+  terminalColumnAmpacity,
+} from "./ampacity/nfpa/compose.js";
+export { currentCarryingConductors, conductorsThatCount, racewayIsShort } from "./ampacity/nfpa/count.js";
+export { nfpaInsulations, type NfpaInsulation } from "./ampacity/nfpa/insulations.js";
+export { nfpa70_2014_rooftop_adders } from "./ampacity/nfpa/rooftop-adders-2014.js";
+export { nfpa70_2017_rooftopAmbient, nfpa70_2023_rooftopAmbient, rooftopAmbient } from "./ampacity/nfpa/rooftop.js";
+export { shortSectionAllowance, sectionMayBeDisregarded } from "./ampacity/nfpa/short-section.js";
+export { nfpa70_2023_240_4_d } from "./ampacity/nfpa/small-conductors.js";
+export { nfpa70_2023_310_15_b_1_1 } from "./ampacity/nfpa/table-310-15-b-1-1.js";
+export { nfpa70_2023_310_15_b_1_2 } from "./ampacity/nfpa/table-310-15-b-1-2.js";
+export { nfpa70_2023_310_15_c_1 } from "./ampacity/nfpa/table-310-15-c-1.js";
+export { nfpa70_2023_310_16 } from "./ampacity/nfpa/table-310-16.js";
+export { nfpa70_2023_310_17 } from "./ampacity/nfpa/table-310-17.js";
+export { nfpa70_2017_690_31_a } from "./ampacity/nfpa/table-690-31-a-2017.js";
+export { nfpa70_2020_690_31_a_a } from "./ampacity/nfpa/table-690-31-a-a-2020.js";
+export { nfpa70_2020_690_31_a_b } from "./ampacity/nfpa/table-690-31-a-b-2020.js";
 export { ambientBehindModules, conductorLimitFactor, pvAmbientFactor } from "./ampacity/pv/ambient.js";
 export { usualConductorLimit } from "./ampacity/pv/ampacity.js";
 export { en50618_2014_a_3 } from "./ampacity/pv/en-50618-a-3.js";
 export { en50618_2014_a_4 } from "./ampacity/pv/en-50618-a-4.js";
+export { lossGrowth, presentWorth, lossCostOverLife, purchaseCost, totalCost } from "./loss/economic.js";
+export { energyLost, lossHoursOfBin, lossHours, energyCost } from "./loss/energy.js";
 export { conductorLoss, totalLoss, lossShare } from "./loss/loss.js";
+export { type ConductorProperties, type Raceway, type PropertiesRequest } from "./resistance/conductor-properties.js";
 export { temperatureCoefficientsAt20, resistivitiesAt20 } from "./resistance/metals.js";
 export { inParallel } from "./resistance/parallel.js";
-export { conductorProperties, type ConductorProperties, type PropertiesRequest } from "./resistance/properties.js";
-export { usualReactance } from "./resistance/reactance.js";
+export { conductorProperties } from "./resistance/properties.js";
+export { reactanceBySpacing, reactanceAtFrequency } from "./resistance/reactance-laws.js";
+export {
+  skinEffectArgument,
+  skinEffectFactor,
+  proximityEffectOfThree,
+  proximityEffectOfTwo,
+  alternatingResistance,
+} from "./resistance/skin-effect.js";
+export { diameterOverSpacing } from "./resistance/spacing-ratio.js";
 export { resistanceAtTemperature, resistanceAt20, conductorTemperatureAtLoad } from "./resistance/temperature.js";
+export { usualReactances } from "./resistance/usual-reactances.js";
 export { iec60228_2004_class1 } from "./resistance/iec/class-1.js";
 export { iec60228_2004_class2 } from "./resistance/iec/class-2.js";
 export { iec60228_2004_class5 } from "./resistance/iec/class-5.js";
+export { propertiesIec } from "./resistance/iec/properties.js";
+export { propertiesNfpa } from "./resistance/nfpa/properties.js";
+export { nfpa70_2017_table_8_diameters } from "./resistance/nfpa/table-8-diameters.js";
+export { nfpa70_2017_table_8 } from "./resistance/nfpa/table-8.js";
+export { nfpa70_2017_table_9_impedance } from "./resistance/nfpa/table-9-impedance.js";
+export { nfpa70_2017_table_9_reactance } from "./resistance/nfpa/table-9-reactance.js";
+export { nfpa70_2017_table_9_resistance } from "./resistance/nfpa/table-9-resistance.js";
+export { resistanceFrom75, temperatureCoefficientsAt75 } from "./resistance/nfpa/temperature.js";
 export { awgArea } from "./size/awg-area.js";
+export { awgDiameter, circularMils } from "./size/awg-definition.js";
+export { awgSections } from "./size/awg-sections.js";
 export { iec60228_2004_sections } from "./size/iec-sections.js";
 export { nfpa70_2017_sizes } from "./size/nfpa-sizes.js";
 export { sizesFor, readSize, sizeName } from "./size/size.js";
-export { withinAmpacity, sizeTabulated, sectionAtLeastMinimum, terminalHoldsSmall, terminalHoldsLarge, terminalTakesMetal, conductorCoolAtTerminal } from "./sizing/conditions.js";
+export {
+  withinAmpacity,
+  sizeTabulated,
+  sectionAtLeastMinimum,
+  terminalHoldsSmall,
+  terminalHoldsLarge,
+  terminalTakesMetal,
+  conductorCoolAtTerminal,
+} from "./sizing/conditions.js";
 export { hottestStretch } from "./sizing/hottest.js";
 export { minimumSections } from "./sizing/minimum-sections.js";
+export { withinTerminalAmpacity, smallConductorLimit } from "./sizing/nfpa-terminal.js";
 export { stretchTemperature, routeTemperature } from "./sizing/route-temperature.js";
 export { sizeConductor, type SizingRequest, type SizedConductor } from "./sizing/size-conductor.js";
 export { type Terminal } from "./sizing/terminal.js";
+export { threePhaseChangeByPower, twoConductorChangeByPower } from "./voltage/by-power.js";
 export { directCurrentDrop, twoConductorDrop, threePhaseDrop } from "./voltage/drop.js";
-export { circuitKinds, loadedConductors, routeVoltageChange, type CircuitKind, type RoutePart, type PartChange, type RouteVoltageChange, type RouteRequest } from "./voltage/route.js";
+export { exactDropFromSending, exactDropFromReceiving } from "./voltage/exact.js";
+export { iec60364_5_52_2009_annexG, serviceResistivity, sectionForDrop } from "./voltage/iec-annex-g.js";
+export { lineToNeutral, lineToLine } from "./voltage/line-to-neutral.js";
+export { longestDirectRun, longestTwoConductorRun, longestThreePhaseRun } from "./voltage/longest-run.js";
+export { dropByK, effectiveImpedance, reactiveFactorOf } from "./voltage/nfpa-k.js";
+export {
+  circuitKinds,
+  loadedConductors,
+  routeVoltageChange,
+  type CircuitKind,
+  type RoutePart,
+  type PartChange,
+  type RouteVoltageChange,
+  type RouteRequest,
+} from "./voltage/route.js";
 export { routeDrop, voltageChangeShare } from "./voltage/share.js";
+export { conductivityAtTemperature, resistivityAtTemperature, sectionByConductivity } from "./voltage/spanish.js";
+export {
+  dropByTable,
+  tabulatedDropAllowed,
+  tabulatedDropByParts,
+  bs7671_2018_temperatureCorrection,
+} from "./voltage/tabulated.js";

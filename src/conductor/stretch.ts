@@ -21,14 +21,44 @@ export type Place = (typeof places)[number]["key"];
 
 /** Reference methods of installation of IEC 60364-5-52. */
 export const referenceMethods = [
-  { key: "A1", label: "single cores in conduit in a thermally insulating wall", edition: "IEC 60364-5-52:2009", grade: "copied" },
-  { key: "A2", label: "multi-core cable in conduit in a thermally insulating wall", edition: "IEC 60364-5-52:2009", grade: "copied" },
-  { key: "B1", label: "single cores in conduit or trunking on a wall", edition: "IEC 60364-5-52:2009", grade: "copied" },
-  { key: "B2", label: "multi-core cable in conduit or trunking on a wall", edition: "IEC 60364-5-52:2009", grade: "copied" },
-  { key: "C", label: "cable fixed to a wall or on an unperforated tray", edition: "IEC 60364-5-52:2009", grade: "copied" },
+  {
+    key: "A1",
+    label: "single cores in conduit in a thermally insulating wall",
+    edition: "IEC 60364-5-52:2009",
+    grade: "copied",
+  },
+  {
+    key: "A2",
+    label: "multi-core cable in conduit in a thermally insulating wall",
+    edition: "IEC 60364-5-52:2009",
+    grade: "copied",
+  },
+  {
+    key: "B1",
+    label: "single cores in conduit or trunking on a wall",
+    edition: "IEC 60364-5-52:2009",
+    grade: "copied",
+  },
+  {
+    key: "B2",
+    label: "multi-core cable in conduit or trunking on a wall",
+    edition: "IEC 60364-5-52:2009",
+    grade: "copied",
+  },
+  {
+    key: "C",
+    label: "cable fixed to a wall or on an unperforated tray",
+    edition: "IEC 60364-5-52:2009",
+    grade: "copied",
+  },
   { key: "D1", label: "cable in a duct in the ground", edition: "IEC 60364-5-52:2009", grade: "copied" },
   { key: "D2", label: "sheathed cable directly in the ground", edition: "IEC 60364-5-52:2009", grade: "memory" },
-  { key: "E", label: "multi-core cable in free air, on a perforated tray or a ladder", edition: "IEC 60364-5-52:2009", grade: "copied" },
+  {
+    key: "E",
+    label: "multi-core cable in free air, on a perforated tray or a ladder",
+    edition: "IEC 60364-5-52:2009",
+    grade: "copied",
+  },
   { key: "F", label: "single-core cables touching in free air", edition: "IEC 60364-5-52:2009", grade: "copied" },
   { key: "G", label: "single-core cables spaced in free air", edition: "IEC 60364-5-52:2009", grade: "copied" },
 ] as const satisfies readonly Listed[];
@@ -37,7 +67,12 @@ export type ReferenceMethod = (typeof referenceMethods)[number]["key"];
 /** How single cores, or cables beside each other, lie. */
 export const arrangements = [
   { key: "touching", label: "in one layer, touching", edition: "IEC 60364-5-52:2009", grade: "copied" },
-  { key: "spaced", label: "in one layer, at least one diameter apart", edition: "IEC 60364-5-52:2009", grade: "copied" },
+  {
+    key: "spaced",
+    label: "in one layer, at least one diameter apart",
+    edition: "IEC 60364-5-52:2009",
+    grade: "copied",
+  },
   { key: "trefoil", label: "three single cores in trefoil", edition: "IEC 60364-5-52:2009", grade: "copied" },
   { key: "flat", label: "three single cores side by side", edition: "IEC 60364-5-52:2009", grade: "copied" },
   { key: "vertical", label: "single cores above each other", edition: "IEC 60364-5-52:2009", grade: "copied" },

@@ -11,8 +11,18 @@ export interface Listed<K extends string = string> {
 
 /** The wiring documents that the rules of this folder follow, each with its edition. */
 export const wiringRules = [
-  { key: "IEC 60364:2009-2017", label: "IEC 60364 and its national adoptions", edition: "2009 to 2017", grade: "copied" },
-  { key: "BS 7671:2018", label: "BS 7671, requirements for electrical installations", edition: "2018", grade: "reproduced" },
+  {
+    key: "IEC 60364:2009-2017",
+    label: "IEC 60364 and its national adoptions",
+    edition: "2009 to 2017",
+    grade: "copied",
+  },
+  {
+    key: "BS 7671:2018",
+    label: "BS 7671, requirements for electrical installations",
+    edition: "2018",
+    grade: "reproduced",
+  },
   { key: "AS/NZS 3000:2018", label: "AS/NZS 3000, wiring rules", edition: "2018", grade: "memory" },
   { key: "NFPA 70:2017", label: "National Electrical Code 2017", edition: "2017", grade: "copied" },
   { key: "NFPA 70:2020", label: "National Electrical Code 2020", edition: "2020", grade: "copied" },

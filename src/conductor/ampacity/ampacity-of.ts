@@ -4,6 +4,7 @@ import type { Cable } from "../cable.js";
 import type { Stretch } from "../stretch.js";
 import { isNfpa70, type WiringRules } from "../wiring.js";
 import { ampacityIec } from "./iec/ampacity.js";
+import { ampacityNfpa } from "./nfpa/ampacity.js";
 import { ampacityPv } from "./pv/ampacity.js";
 import { refuse } from "./refusal.js";
 import { routeMinimum } from "./route-minimum.js";
@@ -26,10 +27,15 @@ export interface AmpacityRequest {
  */
 export function ampacityOf({ stretch, cable, size, loaded, wiring }: AmpacityRequest): StretchAmpacity {
   if (stretch.statedAmpacity !== undefined) return stated(stretch, stretch.statedAmpacity);
-  if (isNfpa70(wiring)) return refuse("rules.wiring", "not yet", "IEC", wiring);
+  if (isNfpa70(wiring)) return ampacityNfpa(cable, size, stretch, loaded, wiring);
   if (cable.kind === "PV") return ampacityPv(cable, size, stretch);
   if (wiring === "IEC 60364:2009-2017") return ampacityIec(cable, size, stretch, loaded);
-  return refuse("rules.wiring", `no capacities of ${wiring} are held for this cable; state the ampacity of the stretch`, "statedAmpacity", wiring);
+  return refuse(
+    "rules.wiring",
+    `no capacities of ${wiring} are held for this cable; state the ampacity of the stretch`,
+    "statedAmpacity",
+    wiring,
+  );
 }
 
 function stated(stretch: Stretch, statedAmpacity: NonNullable<Stretch["statedAmpacity"]>): StretchAmpacity {

@@ -5,6 +5,7 @@ import type { Stretch } from "../stretch.js";
 import { isNfpa70, type WiringRules } from "../wiring.js";
 import { tabulatedByIec } from "./iec/ampacity.js";
 import { sectionsTabulatedIec } from "./iec/tabulated.js";
+import { sizesTabulatedNfpa } from "./nfpa/ampacity.js";
 import { en50618_2014_a_3 } from "./pv/en-50618-a-3.js";
 
 /** A cable on its stretches under a document of rules, before a size is known. */
@@ -27,7 +28,7 @@ export function sizesTabulated({ cable, stretches, loaded, wiring }: LaidCable):
 }
 
 function rowsFor(cable: Cable, stretch: Stretch, loaded: 2 | 3, wiring: WiringRules): readonly string[] {
-  if (isNfpa70(wiring)) return [];
+  if (isNfpa70(wiring)) return sizesTabulatedNfpa(cable, stretch, wiring);
   if (cable.kind === "PV") return en50618_2014_a_3.rows();
   return sectionsTabulatedIec(tabulatedByIec(cable, stretch, loaded));
 }

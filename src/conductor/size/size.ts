@@ -31,7 +31,13 @@ export function readSize(input: string | number | Quantity<"area">, wiring: Wiri
     ? "the rules are those of NFPA 70, whose tables know gauge sizes"
     : `no conductor has this size${typeof input === "string" && /AWG|kcmil/i.test(input) ? "; a gauge size has no ampacity under these rules" : ""}`;
   throw new InputError("conductor/size", [
-    { path: "cable.size", code: "not-in-list", message, expected: names.join(", "), received: isQuantity(input) ? `${input.text} ${input.unit}` : String(input) },
+    {
+      path: "cable.size",
+      code: "not-in-list",
+      message,
+      expected: names.join(", "),
+      received: isQuantity(input) ? `${input.text} ${input.unit}` : String(input),
+    },
   ]);
 }
 

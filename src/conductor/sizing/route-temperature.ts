@@ -15,7 +15,10 @@ export function stretchTemperature(
 }
 
 /** Temperature of the hottest stretch of a route at a current. */
-export function routeTemperature(route: RouteAmpacity, current: Known<Input<"current">>): Known<Quantity<"temperature">> {
+export function routeTemperature(
+  route: RouteAmpacity,
+  current: Known<Input<"current">>,
+): Known<Quantity<"temperature">> {
   const each = route.stretches.map((stretch) => stretchTemperature(stretch, current));
   const open = each.filter(isMissing).flatMap((one) => one.missing);
   if (open.length > 0) return missing(...new Set(open));

@@ -9,6 +9,7 @@ import { readSize, sizeName } from "../size/size.js";
 import { isNfpa70 } from "../wiring.js";
 import { sectionAtLeastMinimum, sizeTabulated, withinAmpacity } from "./conditions.js";
 import { minimumSections } from "./minimum-sections.js";
+import { nfpaTerminalChecks } from "./nfpa-terminal.js";
 import { type Terminal, terminalChecks } from "./terminal.js";
 
 /** What a cable must be able to do. */
@@ -19,6 +20,8 @@ export interface SizingRequest extends LaidCable {
   readonly carries: readonly { readonly what: string; readonly current: Known<Input<"current">> }[];
   /** The current that heats the terminals. */
   readonly designCurrent?: Known<Input<"current">>;
+  /** NFPA 70: maximum current of the circuit, before the margin for continuous current. */
+  readonly continuousCurrent?: Known<Input<"current">>;
   readonly terminals?: readonly Terminal[];
   /** A stated size is verified; without one, the smallest is chosen that meets every check. */
   readonly size?: string | number | Quantity<"area">;
@@ -91,7 +94,11 @@ function checksOf(request: SizingRequest, size: Quantity<"area">, route: RouteAm
   const checks = carries.map(({ what, current }) =>
     withinAmpacity({ value: current, limit: route.ampacity, at: `${at}/${what}`, ...because }),
   );
-  if (!isNfpa70(wiring)) {
+  if (isNfpa70(wiring)) {
+    const { continuousCurrent } = request;
+    if (continuousCurrent !== undefined)
+      checks.push(...nfpaTerminalChecks(at, cable, size, terminals, continuousCurrent));
+  } else {
     const least = minimumSections({ conductor: metal, use: "power" });
     checks.push(sectionAtLeastMinimum({ value: size, limit: least, at }));
   }
@@ -104,12 +111,24 @@ function refuseStated({ stretches }: SizingRequest): void {
   const at = stretches.findIndex(({ statedAmpacity }) => statedAmpacity !== undefined);
   if (at < 0) return;
   throw new InputError("conductor/size", [
-    { path: `stretches[${at}].statedAmpacity`, code: "contradiction", message: "a stated ampacity holds for one size; state the size of the cable too", expected: "a stated size", received: "a size to choose" },
+    {
+      path: `stretches[${at}].statedAmpacity`,
+      code: "contradiction",
+      message: "a stated ampacity holds for one size; state the size of the cable too",
+      expected: "a stated size",
+      received: "a size to choose",
+    },
   ]);
 }
 
 function nothingTabulated({ at, wiring }: SizingRequest): InputError {
   return new InputError("conductor/size", [
-    { path: at, code: "not-tabulated", message: `the tables of ${wiring} hold no size for the cable on all of its stretches`, expected: "a tabulated combination", received: at },
+    {
+      path: at,
+      code: "not-tabulated",
+      message: `the tables of ${wiring} hold no size for the cable on all of its stretches`,
+      expected: "a tabulated combination",
+      received: at,
+    },
   ]);
 }

@@ -28,7 +28,10 @@ export function terminalChecks(
   const checks: Check[] = [];
   if (range !== undefined) {
     const [low, high] = isMissing(range) ? [range, range] : range;
-    checks.push(terminalHoldsSmall({ value: size, limit: low, at }), terminalHoldsLarge({ value: size, limit: high, at }));
+    checks.push(
+      terminalHoldsSmall({ value: size, limit: low, at }),
+      terminalHoldsLarge({ value: size, limit: high, at }),
+    );
   }
   if (metal === "aluminium") {
     const allowed = aluminium === undefined ? false : aluminium;

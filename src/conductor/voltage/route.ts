@@ -2,7 +2,8 @@ import { isMissing, type Known, missing, whenKnown } from "../../formula/index.j
 import type { Input, Quantity } from "../../quantity/index.js";
 import type { Cable } from "../cable.js";
 import { conductorLoss, totalLoss } from "../loss/loss.js";
-import { type ConductorProperties, conductorProperties } from "../resistance/properties.js";
+import type { ConductorProperties, Raceway } from "../resistance/conductor-properties.js";
+import { conductorProperties } from "../resistance/properties.js";
 import type { Arrangement } from "../stretch.js";
 import type { Listed, WiringRules } from "../wiring.js";
 import { directCurrentDrop, threePhaseDrop, twoConductorDrop } from "./drop.js";
@@ -31,6 +32,8 @@ export interface RoutePart {
   /** Temperature of the conductor: its limit for the safe value, its temperature at the load for the real one. */
   readonly temperature: Known<Input<"temperature">>;
   readonly arrangement?: Arrangement;
+  /** NFPA 70: what the raceway is made of; steel where it is left out. */
+  readonly raceway?: Raceway;
   /** Alternating current only. */
   readonly powerFactor?: Known<Input<"ratio">>;
   /** Alternating current only; positive where reactive power flows the same way as active power. */
@@ -68,11 +71,25 @@ export interface RouteRequest {
  *
  * @throws InputError where an input is outside its domain or the resistance of a size is not tabulated
  */
-export function routeVoltageChange({ circuit, nominalVoltage, wiring, parts, frequency }: RouteRequest): RouteVoltageChange {
+export function routeVoltageChange({
+  circuit,
+  nominalVoltage,
+  wiring,
+  parts,
+  frequency,
+}: RouteRequest): RouteVoltageChange {
   const each = parts.map((part) => partChange(part, circuit, wiring, frequency));
-  const change = together(each.map((part) => part.change), (drops) => routeDrop({ drops }));
-  const share = whenKnown({ change, nominalVoltage }, (known) => voltageChangeShare({ voltageChange: known.change, nominalVoltage: known.nominalVoltage }));
-  const loss = together(each.map((part) => part.loss), (losses) => totalLoss({ losses }));
+  const change = together(
+    each.map((part) => part.change),
+    (drops) => routeDrop({ drops }),
+  );
+  const share = whenKnown({ change, nominalVoltage }, (known) =>
+    voltageChangeShare({ voltageChange: known.change, nominalVoltage: known.nominalVoltage }),
+  );
+  const loss = together(
+    each.map((part) => part.loss),
+    (losses) => totalLoss({ losses }),
+  );
   return Object.freeze({ change, share, loss, parts: Object.freeze(each) });
 }
 
@@ -81,11 +98,26 @@ function together<Q extends Quantity, R>(each: readonly Known<Q>[], use: (all: r
   return open.length > 0 ? missing(...new Set(open)) : use(each as readonly Q[]);
 }
 
-function partChange(part: RoutePart, circuit: CircuitKind, wiring: WiringRules, frequency: RouteRequest["frequency"]): PartChange {
-  const { length, cable, size, current, temperature, arrangement } = part;
+function partChange(
+  part: RoutePart,
+  circuit: CircuitKind,
+  wiring: WiringRules,
+  frequency: RouteRequest["frequency"],
+): PartChange {
+  const { length, cable, size, current, temperature, arrangement, raceway } = part;
   const direct = circuit === "d.c.";
   const properties = whenKnown({ temperature }, (known) =>
-    conductorProperties({ cable, size, temperature: known.temperature, wiring, direct, loaded: loadedConductors(circuit), ...(arrangement && { arrangement }), ...(frequency && { frequency }) }),
+    conductorProperties({
+      cable,
+      size,
+      temperature: known.temperature,
+      wiring,
+      direct,
+      loaded: loadedConductors(circuit),
+      ...(arrangement && { arrangement }),
+      ...(raceway && { raceway }),
+      ...(frequency && { frequency }),
+    }),
   );
   const powerFactor = direct ? 1 : (part.powerFactor ?? missing("powerFactor"));
   const reactiveFactor = direct ? 0 : (part.reactiveFactor ?? missing("reactiveFactor"));
@@ -94,7 +126,9 @@ function partChange(part: RoutePart, circuit: CircuitKind, wiring: WiringRules, 
     const common = { length, current: known.current, resistancePerLength };
     if (reactancePerLength === null) return directCurrentDrop(common);
     const factors = { reactancePerLength, powerFactor: known.powerFactor, reactiveFactor: known.reactiveFactor };
-    return circuit === "three-phase" ? threePhaseDrop({ ...common, ...factors }) : twoConductorDrop({ ...common, ...factors });
+    return circuit === "three-phase"
+      ? threePhaseDrop({ ...common, ...factors })
+      : twoConductorDrop({ ...common, ...factors });
   });
   const loss = whenKnown({ properties, current }, (known) =>
     conductorLoss({

@@ -17,7 +17,13 @@ export function tabulatedByIec(cable: Cable, stretch: Stretch, loaded: 2 | 3): T
   const method = stretch.referenceMethod;
   if (method === undefined) {
     throw new InputError("conductor/ampacity", [
-      { path: "stretches[].referenceMethod", code: "missing", message: "the reference method decides the table", expected: "A1 to G", received: "undefined" },
+      {
+        path: "stretches[].referenceMethod",
+        code: "missing",
+        message: "the reference method decides the table",
+        expected: "A1 to G",
+        received: "undefined",
+      },
     ]);
   }
   fits(cable, method);
@@ -39,7 +45,9 @@ export function ampacityIec(cable: Cable, size: Quantity<"area">, stretch: Stret
   const buried = method === "D1" || method === "D2";
   const notes: string[] = [];
 
-  const ambient: Known<Quantity<"temperature">> = isMissing(stretch.ambient) ? stretch.ambient : given(stretch.ambient, "°C");
+  const ambient: Known<Quantity<"temperature">> = isMissing(stretch.ambient)
+    ? stretch.ambient
+    : given(stretch.ambient, "°C");
   const ambientFactor = whenKnown({ ambient }, (known) =>
     (buried ? iec60364_5_52_2009_b_52_15 : iec60364_5_52_2009_b_52_14)({ ambient: known.ambient, insulation }),
   );
@@ -68,7 +76,9 @@ export function ampacityIec(cable: Cable, size: Quantity<"area">, stretch: Stret
   }
   const { thirdHarmonicShare } = stretch;
   if (thirdHarmonicShare !== undefined) {
-    ampacity = whenKnown({ ampacity }, (known) => ampacityWithHarmonics({ ampacity: known.ampacity, thirdHarmonicShare }));
+    ampacity = whenKnown({ ampacity }, (known) =>
+      ampacityWithHarmonics({ ampacity: known.ampacity, thirdHarmonicShare }),
+    );
   }
   const conductorLimit = conductorLimits({ insulation });
   return Object.freeze({ ampacity, tabulated: tabulatedAmpacity, factors, ambient, conductorLimit, notes });
@@ -77,7 +87,9 @@ export function ampacityIec(cable: Cable, size: Quantity<"area">, stretch: Stret
 function soilFactorIec(stretch: Stretch, method: "D1" | "D2", notes: string[]): Known<Quantity<"ratio">> {
   const stated = stretch.soilThermalResistivity;
   if (stated === undefined) {
-    notes.push("the thermal resistivity of the soil is taken as 2.5 K·m/W, the base of the table, since none is stated");
+    notes.push(
+      "the thermal resistivity of the soil is taken as 2.5 K·m/W, the base of the table, since none is stated",
+    );
     return iec60364_5_52_2009_b_52_16({ soilResistivity: "2.5 K·m/W", method });
   }
   if (isMissing(stated)) return missing(...stated.missing);
@@ -91,7 +103,9 @@ function insulationOf({ insulation }: Cable): Insulation {
 
 /** The conductor's metal; refuses a cable that does not say it. */
 export function conductorOf({ conductor }: Cable): ConductorMetal {
-  return conductor ?? refuse("cable.conductor", "the conductor's metal decides the table", "copper, aluminium", "undefined");
+  return (
+    conductor ?? refuse("cable.conductor", "the conductor's metal decides the table", "copper, aluminium", "undefined")
+  );
 }
 
 const methodsOf: Readonly<Record<"single-core" | "multi-core", readonly ReferenceMethod[]>> = {

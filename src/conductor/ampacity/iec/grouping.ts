@@ -52,7 +52,10 @@ function layered(grouping: Layer, circuits: Quantity<"ratio">): Quantity<"ratio"
 
 function bunched(circuits: Quantity<"ratio">): Grouping {
   const note = "the cables are taken as bunched, since their arrangement is not stated";
-  return { factor: iec60364_5_52_2009_b_52_17({ circuits, grouping: "bunched" }), note: circuits.number > 1 ? note : null };
+  return {
+    factor: iec60364_5_52_2009_b_52_17({ circuits, grouping: "bunched" }),
+    note: circuits.number > 1 ? note : null,
+  };
 }
 
 function onSurface({ arrangement, underCeiling }: Stretch, circuits: Quantity<"ratio">): Grouping {
@@ -67,7 +70,15 @@ const directClearances = ["touching", "one diameter", "0.125 m", "0.25 m", "0.5 
 function clearanceAmong<C extends Clearance>(clearance: Clearance | undefined, among: readonly C[], first: C): C {
   if (clearance === undefined) return first;
   const found = among.find((each) => each === clearance);
-  return found ?? refuse("stretches[].clearance", `nothing is tabulated for a clearance of ${clearance} here`, among.join(", "), clearance);
+  return (
+    found ??
+    refuse(
+      "stretches[].clearance",
+      `nothing is tabulated for a clearance of ${clearance} here`,
+      among.join(", "),
+      clearance,
+    )
+  );
 }
 
 function inDucts({ clearance }: Stretch, kind: CableKind, circuits: Quantity<"ratio">): Grouping {
@@ -97,7 +108,10 @@ const trayCounts = ["1", "2", "3", "6"] as const;
 
 function traysOf(trays: number | undefined): (typeof trayCounts)[number] {
   const found = trayCounts.find((each) => Number(each) >= (trays ?? 1));
-  return found ?? refuse("stretches[].trays", "more than six trays above each other are not tabulated", "1 to 6", String(trays));
+  return (
+    found ??
+    refuse("stretches[].trays", "more than six trays above each other are not tabulated", "1 to 6", String(trays))
+  );
 }
 
 function multiCoreInAir(stretch: Stretch, circuits: Quantity<"ratio">): Grouping {
@@ -105,12 +119,25 @@ function multiCoreInAir(stretch: Stretch, circuits: Quantity<"ratio">): Grouping
   if (trayKind === undefined || (arrangement !== "touching" && arrangement !== "spaced")) {
     if (trayKind === "unperforated") {
       const note = "the cables are taken as touching, since their arrangement is not stated";
-      return { factor: iec60364_5_52_2009_b_52_20({ circuits, support: trayKind, arrangement: "touching", trays: traysOf(stretch.trays) }), note };
+      return {
+        factor: iec60364_5_52_2009_b_52_20({
+          circuits,
+          support: trayKind,
+          arrangement: "touching",
+          trays: traysOf(stretch.trays),
+        }),
+        note,
+      };
     }
     return bunched(circuits);
   }
   const most = 9;
-  if (circuits.number > most && arrangement === "touching" && (stretch.trays ?? 1) === 1 && trayKind !== "unperforated") {
+  if (
+    circuits.number > most &&
+    arrangement === "touching" &&
+    (stretch.trays ?? 1) === 1 &&
+    trayKind !== "unperforated"
+  ) {
     const layer = trayKind === "ladder" ? "single layer on a ladder" : "single layer on a perforated tray";
     return { factor: layered(layer, circuits), note: null };
   }
@@ -124,11 +151,13 @@ function singleCoreInAir(stretch: Stretch, circuits: Quantity<"ratio">): Groupin
   const { trayKind, arrangement } = stretch;
   if (trayKind === undefined || arrangement === undefined) return bunched(circuits);
   if (trayKind === "unperforated") {
-    const message = "single cores in free air are tabulated on perforated trays and ladders; on an unperforated tray the method is C";
+    const message =
+      "single cores in free air are tabulated on perforated trays and ladders; on an unperforated tray the method is C";
     return refuse("stretches[].trayKind", message, "perforated, ladder", trayKind);
   }
   const trays = traysOf(stretch.trays);
-  if (trays === "6") return refuse("stretches[].trays", "more than three trays of single cores are not tabulated", "1 to 3", trays);
+  if (trays === "6")
+    return refuse("stretches[].trays", "more than three trays of single cores are not tabulated", "1 to 3", trays);
   const support = arrangement === "vertical" && trayKind === "perforated" ? "vertical perforated" : trayKind;
   const formation = arrangement === "trefoil" ? "trefoil" : "touching";
   return { factor: iec60364_5_52_2009_b_52_21({ circuits, support, arrangement: formation, trays }), note: null };

@@ -70,8 +70,14 @@ function freeAirColumn({ loaded, arrangement }: TabulatedBy, method: "E" | "F" |
     return arrangement === "flat" || arrangement === "touching" ? "F three loaded flat" : "F three loaded trefoil";
   }
   if (loaded === 2) {
-    const message = "method G is tabulated for three loaded conductors only; two spaced conductors may take the value of method F";
-    return refuse("stretches[].referenceMethod", message, "F, or three loaded conductors", "G with two loaded conductors");
+    const message =
+      "method G is tabulated for three loaded conductors only; two spaced conductors may take the value of method F";
+    return refuse(
+      "stretches[].referenceMethod",
+      message,
+      "F, or three loaded conductors",
+      "G with two loaded conductors",
+    );
   }
   return arrangement === "spaced" || arrangement === "flat" ? "G three loaded horizontal" : "G three loaded vertical";
 }

@@ -49,10 +49,7 @@ export function ampacityPv(cable: Cable, size: Quantity<"area">, stretch: Stretc
   return Object.freeze({
     ampacity,
     tabulated: tabulatedAmpacity,
-    factors: [
-      { of: "ambient", factor: ambientFactor } as const,
-      { of: "grouping", factor: groupingFactor } as const,
-    ],
+    factors: [{ of: "ambient", factor: ambientFactor } as const, { of: "grouping", factor: groupingFactor } as const],
     ambient,
     conductorLimit: isMissing(conductorLimit) ? null : conductorLimit,
     notes,
