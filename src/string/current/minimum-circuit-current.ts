@@ -64,7 +64,7 @@ export function minimumCircuitCurrent(circuit: DcCircuit): Quantity<"current"> {
     case "sub-array": {
       const { arrayDevice, others } = circuit;
       return subArrayCableCurrent({
-        ratedCurrent: arrayDevice === null ? "0 A" : arrayDevice,
+        ratedCurrent: arrayDevice ?? "0 A",
         others,
         own: maximumCurrent,
       });
