@@ -27,7 +27,7 @@ export interface Step {
   readonly source: readonly Citation[];
   readonly grade: Grade | null;
   /** What went in, by key. */
-  readonly uses: Readonly<Record<string, Quantity | Named | readonly Quantity[]>>;
+  readonly uses: Uses;
   /** Row and column of a lookup, reasons of a choice, place of an input. */
   readonly detail: string | null;
 }
@@ -40,6 +40,36 @@ export function exactText(value: Quantity | Named): string {
   if (!isQuantity(value)) return value.name;
   const text = value.text.replace(/^-/, "−");
   return value.unit === "1" ? text : `${text} ${value.unit}`;
+}
+
+/** What went into a value, by key of its rule. */
+export type Uses = Readonly<Record<string, Quantity | Named | readonly Quantity[]>>;
+
+const NOTHING: Uses = /* @__PURE__ */ Object.freeze({});
+
+/** What went straight into a value, without the text of its step. */
+export function usesOf(value: Quantity | Named): Uses {
+  const origin = value.origin as AnyOrigin;
+  switch (origin.kind) {
+    case "given":
+    case "assumed":
+      return NOTHING;
+    case "conversion":
+      return { from: origin.from };
+    case "formula":
+    case "model":
+      return origin.inputs;
+    case "lookup":
+      return typeof origin.asked === "string" ? NOTHING : { [origin.rule.rows.name]: origin.asked };
+    case "choice": {
+      const uses: Record<string, Quantity> = {};
+      for (const { rule, value: side, limit } of origin.checks ?? []) {
+        if (isQuantity(side)) uses[`${rule.id} value`] = side;
+        if (isQuantity(limit)) uses[`${rule.id} limit`] = limit;
+      }
+      return uses;
+    }
+  }
 }
 
 /** The one step that made a value. */
@@ -59,7 +89,7 @@ export function stepOf(value: Quantity | Named): Step {
         symbol: "",
         about: "change of unit",
         substituted: exactText(origin.from),
-        uses: { from: origin.from },
+        uses: usesOf(value),
       };
     case "formula":
       return { ...base, ...formulaStep(origin) };
@@ -89,26 +119,23 @@ export function stepOf(value: Quantity | Named): Step {
         typeof asked === "string" || (rows.length === 1 && rows[0] === asked.text)
           ? ""
           : ` (asked ${exactText(asked)}, row rule: ${rowRule})`;
-      const uses = typeof asked === "string" ? {} : { [rule.rows.name]: asked };
+      const uses = usesOf(value);
       return { ...base, ...none, id, about, symbol: gives.symbol, source, uses, detail: `${place.join(", ")}${taken}` };
     }
     case "choice": {
-      const { rule, checks, rejected = [] } = origin;
+      const { rule, rejected = [] } = origin;
       const { id, about, symbol, source } = rule;
       const why = rejected.map(
         ({ size, failed }) => `${exactText(size)} fails: ${failed.map(({ rule: { asks } }) => asks).join(" ")}`,
       );
-      const uses: Record<string, Quantity> = {};
-      for (const check of checks ?? []) {
-        if (isQuantity(check.value)) uses[`${check.rule.id} value`] = check.value;
-        if (isQuantity(check.limit)) uses[`${check.rule.id} limit`] = check.limit;
-      }
+      const uses = usesOf(value);
       return { ...base, ...none, id, about, symbol, source, uses, detail: why.length > 0 ? why.join("; ") : null };
     }
   }
 }
 
 const trees = /* @__PURE__ */ new WeakMap<FormulaDeclaration, Expression>();
+const equations = /* @__PURE__ */ new WeakMap<FormulaDeclaration, string>();
 
 function treeOf(rule: FormulaDeclaration): Expression {
   let tree = trees.get(rule);
@@ -118,8 +145,13 @@ function treeOf(rule: FormulaDeclaration): Expression {
 
 /** The equation of a declared formula in its symbols. */
 export function equationOf(rule: FormulaDeclaration): string {
-  const symbol = (name: string): string => rule.takes[name]?.symbol ?? rule.constants?.[name]?.symbol ?? name;
-  return `${rule.gives.symbol} = ${equationText(treeOf(rule), symbol)}`;
+  let equation = equations.get(rule);
+  if (equation === undefined) {
+    const symbol = (name: string): string => rule.takes[name]?.symbol ?? rule.constants?.[name]?.symbol ?? name;
+    equation = `${rule.gives.symbol} = ${equationText(treeOf(rule), symbol)}`;
+    equations.set(rule, equation);
+  }
+  return equation;
 }
 
 function formulaStep({ rule, inputs }: FormulaOrigin): Omit<Step, "of" | "kind" | "result" | "grade"> {
@@ -146,7 +178,7 @@ function formulaStep({ rule, inputs }: FormulaOrigin): Omit<Step, "of" | "kind" 
 
 /** What went straight into a value. */
 export function inputsOf(value: Quantity | Named): readonly (Quantity | Named)[] {
-  return Object.values(stepOf(value).uses).flat();
+  return Object.values(usesOf(value)).flat();
 }
 
 /**

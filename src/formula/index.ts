@@ -7,7 +7,7 @@ export { assumed, type AssumedOrigin } from "./assumed.js";
 export { type Choice, type ChoiceOrigin, choose, chooseAmong, type Rejected } from "./choose.js";
 export { type Check, type Comparison, type Condition, condition, type Verdict } from "./condition.js";
 export type * from "./declaration.js";
-export { equationOf, exactText, inputsOf, type Step, stepOf, steps } from "./derivation.js";
+export { equationOf, exactText, inputsOf, type Step, stepOf, steps, type Uses, usesOf } from "./derivation.js";
 export { equationText } from "./equation-text.js";
 export { childrenOf, type Expression, namesIn, readExpression } from "./expression.js";
 export { type Formula, formula, type FormulaOrigin } from "./formula.js";

@@ -1,4 +1,13 @@
-import { type Check, isMissing, isNamed, type Known, type Named, type Step, stepOf } from "../../formula/index.js";
+import {
+  type Check,
+  isMissing,
+  isNamed,
+  type Known,
+  type Named,
+  type Step,
+  stepOf,
+  usesOf,
+} from "../../formula/index.js";
 import { isQuantity, type Quantity } from "../../quantity/index.js";
 import { bibliography, type Citation, type Grade, grades, type SourceKey } from "../../source/index.js";
 import {
@@ -44,7 +53,7 @@ function kindOf(step: Step): RecordedDeclaration["kind"] | null {
 /** Makes a recorder. */
 export function makeRecorder(): Recorder {
   const ids = new Map<Quantity | Named, string>();
-  const byText = new Map<string, string>();
+  const byIdentity = new Map<string, string>();
   const steps: Record<string, RecordedStep> = {};
   const declarations = new Map<string, RecordedDeclaration>();
   const cited = new Map<SourceKey, Set<Grade>>();
@@ -68,20 +77,21 @@ export function makeRecorder(): Recorder {
   function idOf(value: Quantity | Named): string {
     const known = ids.get(value);
     if (known !== undefined) return known;
-    const step = stepOf(value);
     const uses: Record<string, string | readonly string[]> = {};
-    for (const [key, used] of Object.entries(step.uses))
+    for (const [key, used] of Object.entries(usesOf(value))) {
       uses[key] = Array.isArray(used) ? used.map(idOf) : idOf(used as Quantity);
-    const kind = kindOf(step);
-    if (kind && step.id !== null) declare(kind, (value.origin as unknown as { rule: AnyRule }).rule);
-    else cite(step.source);
-    const recorded = recordedStep(step, uses);
-    const text = JSON.stringify(recorded);
-    let id = byText.get(text);
+    }
+    // Equal steps are kept once; only a new one is put into words.
+    const identity = identityOf(value, uses);
+    let id = byIdentity.get(identity);
     if (id === undefined) {
-      id = `s${byText.size + 1}`;
-      byText.set(text, id);
-      steps[id] = recorded;
+      const step = stepOf(value);
+      const kind = kindOf(step);
+      if (kind && step.id !== null) declare(kind, (value.origin as unknown as { rule: AnyRule }).rule);
+      else cite(step.source);
+      id = `s${byIdentity.size + 1}`;
+      byIdentity.set(identity, id);
+      steps[id] = recordedStep(step, uses);
     }
     ids.set(value, id);
     return id;
@@ -149,6 +159,25 @@ export function makeRecorder(): Recorder {
         .sort(([a], [b]) => (a < b ? -1 : 1))
         .map(([key, seen]) => ({ key, grades: grades.filter((grade) => seen.has(grade)), ...bibliography[key] })),
   };
+}
+
+interface Told {
+  readonly kind: string;
+  readonly rule?: { readonly id: string };
+  readonly about?: string;
+  readonly statedIn?: string;
+  readonly rows?: readonly string[];
+  readonly column?: Readonly<Record<string, string>>;
+  readonly rejected?: readonly { readonly size: Quantity }[];
+}
+
+/** Everything that tells one step from another, as text. */
+function identityOf(value: Quantity | Named, uses: RecordedStep["uses"] & object): string {
+  const { kind, rule, about, statedIn, rows, column, rejected } = value.origin as unknown as Told;
+  const result = isQuantity(value) ? `${value.text} ${value.unit} ${value.keeps}` : value.name;
+  const used = Object.values(uses).join(",");
+  const place = rows ? `${rows.join(",")};${Object.values(column ?? {}).join(",")}` : "";
+  return `${kind}|${rule?.id ?? ""}|${result}|${used}|${about ?? ""}|${statedIn ?? ""}|${place}|${rejected?.length ?? ""}`;
 }
 
 function recordedStep(step: Step, uses: RecordedStep["uses"] & object): RecordedStep {
