@@ -89,3 +89,24 @@ export * from "./settings/stay-connected-conditions.js";
 export {
   frequencyStayConnectedChecks, type FrequencyTrip, type SynchronousArea, synchronousAreaOf, synchronousAreas, voltageRideThroughChecks, type VoltageTrip,
 } from "./settings/stay-connected.js";
+export * from "./flicker/flicker.js";
+export * from "./flicker/flicker-checks.js";
+export * from "./flicker/harmonics.js";
+export * from "./flicker/limits.js";
+export * from "./interconnection/busbar.js";
+export * from "./interconnection/busbar-ways.js";
+export * from "./interconnection/conditions.js";
+export * from "./interconnection/feeder.js";
+export * from "./interconnection/feeder-and-service.js";
+export * from "./interconnection/nec-editions.js";
+export * from "./interconnection/source-currents.js";
+export { allocatedPhases, allocatePhases, type PhaseAllocation, type PhaseName, phaseNames, type SinglePhaseInverter } from "./phases/allocate-phases.js";
+export * from "./phases/conditions.js";
+export * from "./phases/connection-thresholds.js";
+export { phaseChecks, type PhasesFor } from "./phases/phase-checks.js";
+export * from "./phases/phase-load.js";
+export * from "./phases/unbalance-limits.js";
+export * from "./site/export.js";
+export * from "./site/export-checks.js";
+export * from "./site/export-limiter.js";
+export * from "./site/interface-relay.js";
