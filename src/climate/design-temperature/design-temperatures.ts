@@ -94,8 +94,8 @@ function extremesBy(practice: DesignTemperaturePractice["key"], site: SiteExtrem
     case "guide": {
       const guide = known("guide", site.guide);
       return {
-        coldest: whenKnown({ guide }, (found) => regionalDesignTemperature({ ...found, end: "cold" })),
-        hottest: whenKnown({ guide }, (found) => regionalDesignTemperature({ ...found, end: "hot" })),
+        coldest: whenKnown({ guide }, (found) => regionalDesignTemperature({ ...found, extreme: "cold" })),
+        hottest: whenKnown({ guide }, (found) => regionalDesignTemperature({ ...found, extreme: "hot" })),
       };
     }
   }

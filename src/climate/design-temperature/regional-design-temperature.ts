@@ -7,7 +7,7 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { regionalDesignTemperature } from "pv-to-grid/climate";
- * regionalDesignTemperature({ guide: "GSES handout", end: "hot" }).text; // "70"
+ * regionalDesignTemperature({ guide: "GSES handout", extreme: "hot" }).text; // "70"
  * ```
  */
 export const regionalDesignTemperature = /* @__PURE__ */ table({
@@ -15,7 +15,7 @@ export const regionalDesignTemperature = /* @__PURE__ */ table({
   about: "cell temperatures that guides of a region design with",
   rows: { name: "guide", names: "in the first column" },
   rowRule: "exact",
-  columns: { end: ["cold", "hot"] },
+  columns: { extreme: ["cold", "hot"] },
   gives: { unit: "°C", symbol: "T_c" },
   source: [
     { in: "GSES handout:2011", clause: "worked examples 1 to 3", grade: "original" },

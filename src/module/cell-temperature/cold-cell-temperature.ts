@@ -14,7 +14,7 @@ export const coldCellTemperature = /* @__PURE__ */ formula({
   id: "module/cold-cell-temperature",
   about: "coldest cell temperature, equal to the ambient before the sun has warmed the cells",
   takes: {
-    ambient: { unit: "°C", symbol: "T_a,min", about: "coldest ambient air temperature", above: -100, to: 70, usual: [-60, 40] },
+    ambient: { unit: "°C", symbol: "T_a", about: "coldest ambient air temperature", above: -100, to: 70, usual: [-60, 40] },
   },
   gives: { unit: "°C", symbol: "T_c,min" },
   expression: "ambient",

@@ -7,13 +7,13 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { faimanConstantHeatLoss } from "pv-to-grid/module";
- * faimanConstantHeatLoss({ of: "combined" }).show(); // "25 W/(m²·K)"
+ * faimanConstantHeatLoss({ fit: "combined" }).show(); // "25 W/(m²·K)"
  * ```
  */
 export const faimanConstantHeatLoss = /* @__PURE__ */ table({
   id: "module/faiman-constant-heat-loss",
   about: "constant heat-loss coefficient of seven module types on an open rack",
-  rows: { name: "of", names: "in the first column" },
+  rows: { name: "fit", names: "in the first column" },
   rowRule: "exact",
   gives: { unit: "W/(m²·K)", symbol: "U_0" },
   source: [{ in: "Faiman:2008", clause: "fitted coefficients", grade: "reproduced", seen: "PVPMC temperature models:undated, Faiman module temperature model" }],

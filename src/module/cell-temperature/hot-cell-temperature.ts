@@ -35,7 +35,7 @@ export function hotCellTemperature({ hottest, mounting }: HotCell): Known<Quanti
 }
 
 function insulatedBack(ambient: Input<"temperature">): Quantity<"temperature"> {
-  const type = { construction: "glass/cell/polymer sheet", mount: "insulated back" } as const;
+  const type = { construction: "glass/cell/polymer sheet", mounting: "insulated back" } as const;
   const irradiance = "1000 W/m2";
   const moduleTemperature = sandiaModuleTemperature({
     ambient,

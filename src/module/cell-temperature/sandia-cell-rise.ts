@@ -7,7 +7,7 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { sandiaCellRise } from "pv-to-grid/module";
- * sandiaCellRise({ construction: "glass/cell/glass", mount: "close roof mount" }).text; // "1"
+ * sandiaCellRise({ construction: "glass/cell/glass", mounting: "close roof mount" }).text; // "1"
  * ```
  */
 export const sandiaCellRise = /* @__PURE__ */ table({
@@ -16,7 +16,7 @@ export const sandiaCellRise = /* @__PURE__ */ table({
   base: { irradiance: "1000 W/m²" },
   rows: { name: "construction", names: "in the first column" },
   rowRule: "exact",
-  columns: { mount: ["open rack", "close roof mount", "insulated back", "tracker"] },
+  columns: { mounting: ["open rack", "close roof mount", "insulated back", "tracker"] },
   gives: { unit: "K", symbol: "ΔT" },
   source: [{ in: "King:2004", clause: "table 1", grade: "memory" }],
   cells: `

@@ -7,7 +7,7 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { sandiaExponents } from "pv-to-grid/module";
- * sandiaExponents({ construction: "glass/cell/glass", mount: "close roof mount", exponent: "a" }).text; // "-2.98"
+ * sandiaExponents({ construction: "glass/cell/glass", mounting: "close roof mount", exponent: "a" }).text; // "-2.98"
  * ```
  */
 export const sandiaExponents = /* @__PURE__ */ table({
@@ -15,7 +15,7 @@ export const sandiaExponents = /* @__PURE__ */ table({
   about: "exponents of the Sandia module temperature model, by construction and mounting",
   rows: { name: "construction", names: "in the first column" },
   rowRule: "exact",
-  columns: { mount: ["open rack", "close roof mount", "insulated back", "tracker"], exponent: ["a", "b"] },
+  columns: { mounting: ["open rack", "close roof mount", "insulated back", "tracker"], exponent: ["a", "b"] },
   gives: { unit: "1", symbol: "a, b" },
   source: [
     { in: "PVPMC temperature models:undated", clause: "Sandia module temperature model, table", grade: "original" },

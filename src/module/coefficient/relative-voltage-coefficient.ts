@@ -7,7 +7,7 @@ import { formula } from "../../formula/index.js";
  * @example
  * ```ts
  * import { relativeVoltageCoefficient } from "pv-to-grid/module";
- * relativeVoltageCoefficient({ absoluteVoltageCoefficient: "-130 mV/K", voltage: "50 V" }).text; // "-0.0026"
+ * relativeVoltageCoefficient({ absoluteVoltageCoefficient: "-130 mV/K", stcVoltage: "50 V" }).text; // "-0.0026"
  * ```
  */
 export const relativeVoltageCoefficient = /* @__PURE__ */ formula({
@@ -15,10 +15,10 @@ export const relativeVoltageCoefficient = /* @__PURE__ */ formula({
   about: "relative temperature coefficient of a voltage from the absolute one",
   takes: {
     absoluteVoltageCoefficient: { unit: "V/K", symbol: "β_U", about: "absolute temperature coefficient of the voltage", above: -5, below: 1, usual: [-1, 0] },
-    voltage: { unit: "V", symbol: "U_STC", about: "voltage at standard test conditions that the coefficient is stated for", above: 0, usual: [0.3, 200] },
+    stcVoltage: { unit: "V", symbol: "U_STC", about: "voltage at standard test conditions that the coefficient is stated for", above: 0, usual: [0.3, 200] },
   },
   gives: { unit: "1/K", symbol: "β_rel" },
-  expression: "absoluteVoltageCoefficient / voltage",
+  expression: "absoluteVoltageCoefficient / stcVoltage",
   source: [
     { in: "common practice", clause: "a relative coefficient is the share of the value at standard test conditions", grade: "common-practice" },
   ],

@@ -71,13 +71,13 @@ export function readModule(datasheet: ModuleDatasheet, path = "module"): Module 
     voltage &&
     relativeVoltageCoefficient({
       absoluteVoltageCoefficient: absolute as Quantity<"voltageTemperatureCoefficient">,
-      voltage,
+      stcVoltage: voltage,
     });
   const ofCurrent = (current: typeof mppCurrent) => (absolute: Quantity) =>
     current &&
     relativeCurrentCoefficient({
       absoluteCurrentCoefficient: absolute as Quantity<"currentTemperatureCoefficient">,
-      current,
+      stcCurrent: current,
     });
   const maximumPower = reader.fact("maximumPower", { unit: "W", above: 0, usual: [1, 1000] });
   const ofPower = (absolute: Quantity): Relative | undefined =>

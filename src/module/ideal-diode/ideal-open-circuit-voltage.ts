@@ -16,7 +16,7 @@ export const idealOpenCircuitVoltage = /* @__PURE__ */ formula({
   takes: {
     photocurrent: { unit: "A", symbol: "I_L", about: "photocurrent", above: 0, to: 100000 },
     saturationCurrent: { unit: "A", symbol: "I_0", about: "saturation current", above: 0, to: 1 },
-    thermalVoltage: { unit: "V", symbol: "U_T", about: "thermal voltage, times the diode factor and the cells in series where they are not 1", above: 0, to: 100 },
+    thermalVoltage: { unit: "V", symbol: "U_T", about: "thermal voltage, times the diode factor and the cells in series where they are not 1", from: 0.01, to: 100 },
   },
   gives: { unit: "V", symbol: "U_OC" },
   expression: "thermalVoltage * log(photocurrent / saturationCurrent + 1)",

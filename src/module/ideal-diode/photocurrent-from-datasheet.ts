@@ -16,7 +16,7 @@ export const photocurrentFromDatasheet = /* @__PURE__ */ formula({
   takes: {
     shortCircuitCurrent: { unit: "A", symbol: "I_SC", about: "short-circuit current", above: 0, usual: [0.05, 40] },
     seriesResistance: { unit: "Ω", symbol: "R_s", about: "series resistance", from: 0 },
-    shuntResistance: { unit: "Ω", symbol: "R_p", about: "shunt resistance", above: 0 },
+    shuntResistance: { unit: "Ω", symbol: "R_sh", about: "shunt resistance", above: 0 },
   },
   gives: { unit: "A", symbol: "I_L" },
   expression: "shortCircuitCurrent * (shuntResistance + seriesResistance) / shuntResistance",

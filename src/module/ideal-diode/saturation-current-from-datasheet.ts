@@ -16,8 +16,9 @@ export const saturationCurrentFromDatasheet = /* @__PURE__ */ formula({
   takes: {
     shortCircuitCurrent: { unit: "A", symbol: "I_SC", about: "short-circuit current", above: 0, usual: [0.05, 40] },
     openCircuitVoltage: { unit: "V", symbol: "U_OC", about: "open-circuit voltage", above: 0, usual: [0.3, 200] },
-    thermalVoltage: { unit: "V", symbol: "U_T", about: "thermal voltage, times the diode factor and the cells in series where they are not 1", above: 0, to: 100 },
+    thermalVoltage: { unit: "V", symbol: "U_T", about: "thermal voltage, times the diode factor and the cells in series where they are not 1", from: 0.01, to: 100 },
   },
+  requires: [{ that: "openCircuitVoltage <= 100 * thermalVoltage", because: "no open-circuit voltage is a hundred thermal voltages" }],
   gives: { unit: "A", symbol: "I_0" },
   expression: "shortCircuitCurrent / (exp(openCircuitVoltage / thermalVoltage) - 1)",
   source: [{ in: "Villalva:2009", clause: "saturation current", grade: "memory" }],

@@ -14,7 +14,7 @@ export const seriesResistanceAt = /* @__PURE__ */ formula({
   id: "module/series-resistance-at",
   about: "internal series resistance at the cell temperature of a measurement, IEC 60891 (2021)",
   takes: {
-    seriesResistance: { unit: "Ω", symbol: "R_S", about: "internal series resistance", from: 0, usual: [0, 50] },
+    seriesResistance: { unit: "Ω", symbol: "R_s", about: "internal series resistance", from: 0, usual: [0, 50] },
     curveCorrection: { unit: "Ω", symbol: "κ", about: "curve correction factor, for each kelvin", from: -1, to: 1 },
     cellTemperature: { unit: "°C", symbol: "T_c", about: "cell temperature", above: -273.15, to: 150, usual: [-50, 95] },
   },

@@ -64,19 +64,19 @@ function operatingPoint(module: Module, at: string): Check[] {
     mppCurrentBelowShortCircuit({ value: mppCurrent, limit: shortCircuitCurrent, at, remedy: SWAPPED }),
     powerMatchesOperatingPoint({
       value: deviation,
-      limit: plausibleRatio({ ratio: "power deviation", bound: "high" }),
+      limit: plausibleRatio({ datasheetRatio: "power deviation", bound: "high" }),
       at,
       remedy: COPIED,
     }),
     fillFactorHighEnough({
       value: factor,
-      limit: plausibleRatio({ ratio: "fill factor", bound: "low" }),
+      limit: plausibleRatio({ datasheetRatio: "fill factor", bound: "low" }),
       at,
       remedy: COPIED,
     }),
     fillFactorLowEnough({
       value: factor,
-      limit: plausibleRatio({ ratio: "fill factor", bound: "high" }),
+      limit: plausibleRatio({ datasheetRatio: "fill factor", bound: "high" }),
       at,
       remedy: COPIED,
     }),
@@ -104,8 +104,16 @@ function coefficients(module: Module, at: string): Check[] {
       continue;
     const place = { at: at === "" ? coefficient : `${at}/${coefficient}`, remedy: SLIPS };
     checks.push(
-      coefficientNotBelowPlausible({ value, limit: plausibleCoefficient({ coefficient, bound: "low" }), ...place }),
-      coefficientNotAbovePlausible({ value, limit: plausibleCoefficient({ coefficient, bound: "high" }), ...place }),
+      coefficientNotBelowPlausible({
+        value,
+        limit: plausibleCoefficient({ datasheetCoefficient: coefficient, bound: "low" }),
+        ...place,
+      }),
+      coefficientNotAbovePlausible({
+        value,
+        limit: plausibleCoefficient({ datasheetCoefficient: coefficient, bound: "high" }),
+        ...place,
+      }),
     );
   }
   if (!isMissing(maximumPowerCoefficient)) {
@@ -147,13 +155,13 @@ function ratings(module: Module, at: string): Check[] {
     checks.push(
       seriesFuseNotTooSmall({
         value,
-        limit: plausibleRatio({ ratio: "series fuse", bound: "low" }),
+        limit: plausibleRatio({ datasheetRatio: "series fuse", bound: "low" }),
         at,
         remedy: COPIED,
       }),
       seriesFuseNotTooLarge({
         value,
-        limit: plausibleRatio({ ratio: "series fuse", bound: "high" }),
+        limit: plausibleRatio({ datasheetRatio: "series fuse", bound: "high" }),
         at,
         remedy: COPIED,
       }),
@@ -163,7 +171,7 @@ function ratings(module: Module, at: string): Check[] {
     checks.push(
       toleranceNotTooWide({
         value: powerToleranceLow,
-        limit: plausibleRatio({ ratio: "power tolerance", bound: "low" }),
+        limit: plausibleRatio({ datasheetRatio: "power tolerance", bound: "low" }),
         at,
         remedy: COPIED,
       }),
@@ -175,21 +183,29 @@ function ratings(module: Module, at: string): Check[] {
     const value = openCircuitVoltagePerCell({ openCircuitVoltage, cellsInSeries });
     const words = { at, remedy: "count the cells in series: half cells in parallel count once" };
     checks.push(
-      cellVoltageHighEnough({ value, limit: plausibleCellVoltage({ cell: "any technology", bound: "low" }), ...words }),
-      cellVoltageLowEnough({ value, limit: plausibleCellVoltage({ cell: "any technology", bound: "high" }), ...words }),
+      cellVoltageHighEnough({
+        value,
+        limit: plausibleCellVoltage({ technology: "any technology", bound: "low" }),
+        ...words,
+      }),
+      cellVoltageLowEnough({
+        value,
+        limit: plausibleCellVoltage({ technology: "any technology", bound: "high" }),
+        ...words,
+      }),
     );
   }
   if (!isMissing(noct)) {
     checks.push(
       operatingTemperatureHighEnough({
         value: noct,
-        limit: operatingCellTemperatureRange({ module: "best" }),
+        limit: operatingCellTemperatureRange({ surveyedModule: "best" }),
         at,
         remedy: COPIED,
       }),
       operatingTemperatureLowEnough({
         value: noct,
-        limit: operatingCellTemperatureRange({ module: "worst" }),
+        limit: operatingCellTemperatureRange({ surveyedModule: "worst" }),
         at,
         remedy: COPIED,
       }),

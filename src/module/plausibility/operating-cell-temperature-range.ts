@@ -7,13 +7,13 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { operatingCellTemperatureRange } from "pv-to-grid/module";
- * operatingCellTemperatureRange({ module: "worst" }).text; // "58"
+ * operatingCellTemperatureRange({ surveyedModule: "worst" }).text; // "58"
  * ```
  */
 export const operatingCellTemperatureRange = /* @__PURE__ */ table({
   id: "module/operating-cell-temperature-range",
   about: "nominal operating cell temperatures of the best, typical and worst module of a survey",
-  rows: { name: "module", names: "in the first column" },
+  rows: { name: "surveyedModule", names: "in the first column" },
   rowRule: "exact",
   gives: { unit: "°C", symbol: "NOCT" },
   source: [{ in: "PVEducation:undated", clause: "nominal operating cell temperature", grade: "copied", seen: "PVEducation copy:undated, nominal operating cell temperature" }],

@@ -7,13 +7,13 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { plausibleCellVoltage } from "pv-to-grid/module";
- * plausibleCellVoltage({ cell: "any technology", bound: "high" }).show(); // "1.3 V"
+ * plausibleCellVoltage({ technology: "any technology", bound: "high" }).show(); // "1.3 V"
  * ```
  */
 export const plausibleCellVoltage = /* @__PURE__ */ table({
   id: "module/plausible-cell-voltage",
   about: "range in which the open-circuit voltage of one cell lies",
-  rows: { name: "cell", names: "in the first column" },
+  rows: { name: "technology", names: "in the first column" },
   rowRule: "exact",
   columns: { bound: ["low", "high"] },
   gives: { unit: "V", symbol: "range" },

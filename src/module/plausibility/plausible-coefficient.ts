@@ -7,13 +7,13 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { plausibleCoefficient } from "pv-to-grid/module";
- * plausibleCoefficient({ coefficient: "openCircuitVoltageCoefficient", bound: "high" }).show(); // "-0.1 %/K"
+ * plausibleCoefficient({ datasheetCoefficient: "openCircuitVoltageCoefficient", bound: "high" }).show(); // "-0.1 %/K"
  * ```
  */
 export const plausibleCoefficient = /* @__PURE__ */ table({
   id: "module/plausible-coefficient",
   about: "range in which temperature coefficients of modules on the market lie",
-  rows: { name: "coefficient", names: "in the first column" },
+  rows: { name: "datasheetCoefficient", names: "in the first column" },
   rowRule: "exact",
   columns: { bound: ["low", "high"] },
   gives: { unit: "%/K", symbol: "range" },

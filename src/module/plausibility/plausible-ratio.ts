@@ -7,13 +7,13 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { plausibleRatio } from "pv-to-grid/module";
- * plausibleRatio({ ratio: "fill factor", bound: "low" }).text; // "0.5"
+ * plausibleRatio({ datasheetRatio: "fill factor", bound: "low" }).text; // "0.5"
  * ```
  */
 export const plausibleRatio = /* @__PURE__ */ table({
   id: "module/plausible-ratio",
   about: "range in which ratios of the datasheets of modules lie",
-  rows: { name: "ratio", names: "in the first column" },
+  rows: { name: "datasheetRatio", names: "in the first column" },
   rowRule: "exact",
   columns: { bound: ["low", "high"] },
   gives: { unit: "1", symbol: "range" },

@@ -7,14 +7,14 @@ import { formula } from "../../formula/index.js";
  * @example
  * ```ts
  * import { voltageAt } from "pv-to-grid/module";
- * voltageAt({ voltage: "36.4 V", absoluteVoltageCoefficient: "-0.17 V/K", cellTemperature: "70 °C" }).text; // "28.75"
+ * voltageAt({ stcVoltage: "36.4 V", absoluteVoltageCoefficient: "-0.17 V/K", cellTemperature: "70 °C" }).text; // "28.75"
  * ```
  */
 export const voltageAt = /* @__PURE__ */ formula({
   id: "module/voltage-at",
   about: "voltage of a module at a cell temperature, by an absolute coefficient",
   takes: {
-    voltage: { unit: "V", symbol: "U_STC", about: "voltage at standard test conditions that the coefficient is stated for", above: 0, usual: [0.3, 200] },
+    stcVoltage: { unit: "V", symbol: "U_STC", about: "voltage at standard test conditions that the coefficient is stated for", above: 0, usual: [0.3, 200] },
     absoluteVoltageCoefficient: { unit: "V/K", symbol: "β_U", about: "absolute temperature coefficient of the voltage", above: -5, below: 1, usual: [-1, 0] },
     cellTemperature: { unit: "°C", symbol: "T_c", about: "cell temperature", above: -273.15, to: 150, usual: [-50, 95] },
   },
@@ -28,7 +28,7 @@ export const voltageAt = /* @__PURE__ */ formula({
     },
   },
   gives: { unit: "V", symbol: "U" },
-  expression: "voltage + absoluteVoltageCoefficient * (cellTemperature - stcTemperature)",
+  expression: "stcVoltage + absoluteVoltageCoefficient * (cellTemperature - stcTemperature)",
   source: [
     { in: "GSES handout:2011", clause: "worked examples 1 to 3", grade: "original" },
   ],
