@@ -115,10 +115,10 @@ export const circuitsOfLayer = /* @__PURE__ */ formula({
   id: "conductor/circuits-of-layer", about: "circuits of a single layer that count",
   takes: { circuits: { unit: "1", symbol: "n", about: "circuits beside each other", from: 1, usual: [1, 100] } },
   constants: {
-    most: { value: "9", unit: "1", symbol: "n_max", about: "circuits beyond which a single layer needs no further reduction", source: [{ in: "IEC 60364-5-52:2009", clause: "annex B, table B.52.17, rows 2 to 5", grade: "copied" }] },
+    layerLimit: { value: "9", unit: "1", symbol: "n_max", about: "circuits beyond which a single layer needs no further reduction", source: [{ in: "IEC 60364-5-52:2009", clause: "annex B, table B.52.17, rows 2 to 5", grade: "copied" }] },
   },
   gives: { unit: "1", symbol: "n_c" },
-  expression: "min(circuits, most)",
+  expression: "min(circuits, layerLimit)",
   source: [{ in: "IEC 60364-5-52:2009", clause: "annex B, table B.52.17, rows 2 to 5", grade: "copied" }],
   unproven: { because: "definition" },
 });

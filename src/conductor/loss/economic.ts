@@ -39,8 +39,9 @@ export const presentWorth = /* @__PURE__ */ formula({
     lossGrowth: { unit: "1", symbol: "r", about: "growth from year to year, discounted", above: 0, to: 2 },
     yearsOfLife: { unit: "1", symbol: "N", about: "years of life", from: 1, to: 100 },
   },
+  requires: [{ that: "lossGrowth != 1", because: "without growth and discount the sum is the number of years" }],
   gives: { unit: "1", symbol: "Q" },
-  expression: "lossGrowth == 1 ? yearsOfLife : (1 - lossGrowth ^ yearsOfLife) / (1 - lossGrowth)",
+  expression: "(1 - lossGrowth ^ yearsOfLife) / (1 - lossGrowth)",
   source: [{ in: "IEC 60287-3-2:2012", clause: "clause 5", grade: "memory" }],
   unproven: { because: "no publication found", sought: "worked examples of IEC 60287-3-2" },
 });

@@ -18,13 +18,13 @@ export const reactanceBySpacing = /* @__PURE__ */ formula({
     conductorDiameter: { unit: "mm", symbol: "d", about: "diameter of the conductor", above: 0, usual: [0.5, 60] },
   },
   constants: {
-    oneHertz: { value: "1", unit: "Hz", symbol: "Hz", about: "one hertz", source: [{ in: "Shahin cable parameters:undated", clause: "inductance", grade: "original" }] },
-    internal: { value: "0.00000005", unit: "Ω/m", symbol: "K", about: "internal inductance of a solid conductor, at one hertz over 2π", source: [{ in: "Shahin cable parameters:undated", clause: "inductance", grade: "original" }] },
-    external: { value: "0.0000002", unit: "Ω/m", symbol: "k", about: "field constant, at one hertz over 2π", source: [{ in: "Shahin cable parameters:undated", clause: "inductance", grade: "original" }] },
+    oneHertz: { value: "1", unit: "Hz", symbol: "Hz", about: "one hertz", source: [{ in: "common practice", clause: "unit of frequency", grade: "common-practice" }] },
+    internalInductance: { value: "0.00000005", unit: "Ω/m", symbol: "K", about: "internal inductance of a solid conductor, at one hertz over 2π", source: [{ in: "Shahin cable parameters:undated", clause: "inductance", grade: "original" }] },
+    fieldInductance: { value: "0.0000002", unit: "Ω/m", symbol: "k", about: "field constant, at one hertz over 2π", source: [{ in: "Shahin cable parameters:undated", clause: "inductance", grade: "original" }] },
   },
   requires: [{ that: "2 * spacing > conductorDiameter", because: "conductors cannot lie inside each other" }],
   gives: { unit: "Ω/m", symbol: "X" },
-  expression: "2 * pi * frequency / oneHertz * (internal + external * log(2 * spacing / conductorDiameter))",
+  expression: "2 * pi * frequency / oneHertz * (internalInductance + fieldInductance * log(2 * spacing / conductorDiameter))",
   source: [{ in: "Shahin cable parameters:undated", clause: "inductance", grade: "original" }],
   unproven: { because: "no publication found", sought: "printed reactances with spacing and diameter" },
 });
@@ -46,9 +46,9 @@ export const reactanceAtFrequency = /* @__PURE__ */ formula({
     frequency: { unit: "Hz", symbol: "f", about: "frequency", above: 0, to: 400, usual: [16, 60] },
   },
   constants: {
-    reference: { value: "50", unit: "Hz", symbol: "f_50", about: "frequency of the tabulated reactance", source: [{ in: "common practice", clause: "tables of 50 Hz practice", grade: "common-practice" }] },
+    tableFrequency: { value: "50", unit: "Hz", symbol: "f_50", about: "frequency of the tabulated reactance", source: [{ in: "common practice", clause: "tables of 50 Hz practice", grade: "common-practice" }] },
   },
   gives: { unit: "Ω/m", symbol: "X" },
-  expression: "reactancePerLength * frequency / reference",
+  expression: "reactancePerLength * frequency / tableFrequency",
   source: [{ in: "Electrical Engineering Toolbox page:2016", clause: "reactance at 60 Hz", grade: "original" }],
 });

@@ -18,10 +18,10 @@ export const resistanceAtTemperature = /* @__PURE__ */ formula({
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
-    reference: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature that tables of IEC 60228 hold for", source: [{ in: "IEC 60228:2004", clause: "tables 1 to 3", grade: "reproduced", seen: "Kabelmetal conductor tables:2011, tables 1 and 2" }] },
+    tableTemperature: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature that tables of IEC 60228 hold for", source: [{ in: "IEC 60228:2004", clause: "tables 1 to 3", grade: "reproduced", seen: "Kabelmetal conductor tables:2011, tables 1 and 2" }] },
   },
   gives: { unit: "Ω/m", symbol: "R_θ" },
-  expression: "resistancePerLengthAt20 * (1 + temperatureCoefficientAt20 * (conductorTemperature - reference))",
+  expression: "resistancePerLengthAt20 * (1 + temperatureCoefficientAt20 * (conductorTemperature - tableTemperature))",
   source: [{ in: "Shahin cable parameters:undated", clause: "d.c. resistance of conductor", grade: "original" }],
 });
 
@@ -43,11 +43,11 @@ export const resistanceAt20 = /* @__PURE__ */ formula({
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
-    reference: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature that tables of IEC 60228 hold for", source: [{ in: "IEC 60228:2004", clause: "tables 1 to 3", grade: "reproduced", seen: "Kabelmetal conductor tables:2011, tables 1 and 2" }] },
+    tableTemperature: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature that tables of IEC 60228 hold for", source: [{ in: "IEC 60228:2004", clause: "tables 1 to 3", grade: "reproduced", seen: "Kabelmetal conductor tables:2011, tables 1 and 2" }] },
   },
   gives: { unit: "Ω/m", symbol: "R_20" },
-  expression: "resistancePerLength / (1 + temperatureCoefficientAt20 * (conductorTemperature - reference))",
-  requires: [{ that: "1 + temperatureCoefficientAt20 * (conductorTemperature - reference) > 0", because: "the linear law ends where the resistance would vanish" }],
+  expression: "resistancePerLength / (1 + temperatureCoefficientAt20 * (conductorTemperature - tableTemperature))",
+  requires: [{ that: "1 + temperatureCoefficientAt20 * (conductorTemperature - tableTemperature) > 0", because: "the linear law ends where the resistance would vanish" }],
   source: [{ in: "uecables conductor page:undated", clause: "factor for measurements at other temperatures", grade: "original" }],
 });
 

@@ -44,10 +44,10 @@ export const serviceResistivity = /* @__PURE__ */ formula({
     resistivityAt20: { unit: "Ω·mm²/m", symbol: "ρ_20", about: "resistivity at 20 °C", above: 0, usual: [0.015, 0.04] },
   },
   constants: {
-    rise: { value: "1.25", unit: "1", symbol: "k", about: "service over 20 °C", source: [{ in: "IEC 60364-5-52:2009", clause: "annex G", grade: "reproduced", seen: "cabledatasheet voltage drop page:undated, annex G" }] },
+    serviceRise: { value: "1.25", unit: "1", symbol: "k", about: "service over 20 °C", source: [{ in: "IEC 60364-5-52:2009", clause: "annex G", grade: "reproduced", seen: "cabledatasheet voltage drop page:undated, annex G" }] },
   },
   gives: { unit: "Ω·mm²/m", symbol: "ρ_1" },
-  expression: "rise * resistivityAt20",
+  expression: "serviceRise * resistivityAt20",
   source: [{ in: "IEC 60364-5-52:2009", clause: "annex G", grade: "reproduced", seen: "cabledatasheet voltage drop page:undated, annex G" }],
 });
 

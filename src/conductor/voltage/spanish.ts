@@ -18,10 +18,10 @@ export const conductivityAtTemperature = /* @__PURE__ */ formula({
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
-    reference: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature of the resistivity", source: [{ in: "common practice", clause: "reference temperature of resistivities", grade: "common-practice" }] },
+    resistivityTemperature: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature of the resistivity", source: [{ in: "common practice", clause: "reference temperature of resistivities", grade: "common-practice" }] },
   },
   gives: { unit: "m/(Ω·mm²)", symbol: "γ" },
-  expression: "1 / (resistivityAt20 * (1 + temperatureCoefficientAt20 * (conductorTemperature - reference)))",
+  expression: "1 / (resistivityAt20 * (1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature)))",
   source: [{ in: "Prysmian low-voltage catalogue:undated", clause: "chapter K, p. 97", grade: "original" }],
 });
 
@@ -43,10 +43,10 @@ export const resistivityAtTemperature = /* @__PURE__ */ formula({
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
-    reference: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature of the resistivity", source: [{ in: "common practice", clause: "reference temperature of resistivities", grade: "common-practice" }] },
+    resistivityTemperature: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature of the resistivity", source: [{ in: "common practice", clause: "reference temperature of resistivities", grade: "common-practice" }] },
   },
   gives: { unit: "Ω·mm²/m", symbol: "ρ_θ" },
-  expression: "resistivityAt20 * (1 + temperatureCoefficientAt20 * (conductorTemperature - reference))",
+  expression: "resistivityAt20 * (1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature))",
   source: [{ in: "Prysmian low-voltage catalogue:undated", clause: "chapter K, p. 97", grade: "original" }],
 });
 

@@ -90,10 +90,10 @@ function soilFactorIec(stretch: Stretch, method: "D1" | "D2", notes: string[]): 
     notes.push(
       "the thermal resistivity of the soil is taken as 2.5 K·m/W, the base of the table, since none is stated",
     );
-    return iec60364_5_52_2009_b_52_16({ soilResistivity: "2.5 K·m/W", method });
+    return iec60364_5_52_2009_b_52_16({ soilThermalResistivity: "2.5 K·m/W", method });
   }
   if (isMissing(stated)) return missing(...stated.missing);
-  return iec60364_5_52_2009_b_52_16({ soilResistivity: stated, method });
+  return iec60364_5_52_2009_b_52_16({ soilThermalResistivity: stated, method });
 }
 
 function insulationOf({ insulation }: Cable): Insulation {

@@ -7,13 +7,13 @@ import { table } from "../../../formula/index.js";
  * @example
  * ```ts
  * import { iec60364_5_52_2009_b_52_16 } from "pv-to-grid/conductor";
- * iec60364_5_52_2009_b_52_16({ soilResistivity: "1.5 K·m/W", method: "D2" }).text; // "1.28"
+ * iec60364_5_52_2009_b_52_16({ soilThermalResistivity: "1.5 K·m/W", method: "D2" }).text; // "1.28"
  * ```
  */
 export const iec60364_5_52_2009_b_52_16 = /* @__PURE__ */ table({
   id: "conductor/iec-60364-5-52-2009-b-52-16", about: "factor for a thermal resistivity of the soil other than 2.5 K·m/W",
   base: { soilResistivity: "2.5 K·m/W" },
-  rows: { name: "soilResistivity", unit: "K·m/W", symbol: "ρ_s" }, rowRule: "next above",
+  rows: { name: "soilThermalResistivity", unit: "K·m/W", symbol: "ρ_s" }, rowRule: "next above",
   columns: { method: ["D1", "D2"] },
   gives: { unit: "1", symbol: "k_s" },
   source: [{ in: "IEC 60364-5-52:2009", clause: "annex B, table B.52.16", grade: "copied" }],

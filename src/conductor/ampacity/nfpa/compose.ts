@@ -63,10 +63,10 @@ export const continuousCurrentWithMargin = /* @__PURE__ */ formula({
   id: "conductor/continuous-current-with-margin", about: "current that a terminal's column must carry",
   takes: { continuousCurrent: { unit: "A", symbol: "I_max", about: "maximum current of the circuit", from: 0, usual: [0, 5000] } },
   constants: {
-    margin: { value: "1.25", unit: "1", symbol: "k_c", about: "margin for current that flows for three hours or more", source: [{ in: "NFPA 70:2020", clause: "690.8(B)(1)", grade: "copied" }] },
+    continuousMargin: { value: "1.25", unit: "1", symbol: "k_c", about: "margin for current that flows for three hours or more", source: [{ in: "NFPA 70:2020", clause: "690.8(B)(1)", grade: "copied" }] },
   },
   gives: { unit: "A", symbol: "1.25 I_max" },
-  expression: "margin * continuousCurrent",
+  expression: "continuousMargin * continuousCurrent",
   source: [{ in: "NFPA 70:2020", clause: "690.8(B)(1)", grade: "copied" }],
 });
 
@@ -85,11 +85,11 @@ export const unmarkedTerminalColumn = /* @__PURE__ */ formula({
   takes: { circuitCurrent: { unit: "A", symbol: "I", about: "rating of the circuit", from: 0, usual: [0, 5000] } },
   constants: {
     smallCircuit: { value: "100", unit: "A", symbol: "I_s", about: "rating up to which the lower column holds", source: [{ in: "NFPA 70:2023", clause: "110.14(C)(1)", grade: "copied" }] },
-    lower: { value: "60", unit: "°C", symbol: "θ_low", about: "column of small circuits", source: [{ in: "NFPA 70:2023", clause: "110.14(C)(1)(a)", grade: "copied" }] },
-    higher: { value: "75", unit: "°C", symbol: "θ_high", about: "column of larger circuits", source: [{ in: "NFPA 70:2023", clause: "110.14(C)(1)(b)", grade: "copied" }] },
+    lowerColumn: { value: "60", unit: "°C", symbol: "θ_low", about: "column of small circuits", source: [{ in: "NFPA 70:2023", clause: "110.14(C)(1)(a)", grade: "copied" }] },
+    higherColumn: { value: "75", unit: "°C", symbol: "θ_high", about: "column of larger circuits", source: [{ in: "NFPA 70:2023", clause: "110.14(C)(1)(b)", grade: "copied" }] },
   },
   gives: { unit: "°C", symbol: "θ_t" },
-  expression: "circuitCurrent <= smallCircuit ? lower : higher",
+  expression: "circuitCurrent <= smallCircuit ? lowerColumn : higherColumn",
   source: [{ in: "NFPA 70:2023", clause: "110.14(C)(1)", grade: "copied" }],
   unproven: { because: "definition" },
 });

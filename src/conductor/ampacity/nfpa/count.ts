@@ -39,10 +39,10 @@ export const conductorsThatCount = /* @__PURE__ */ formula({
   id: "conductor/conductors-that-count", about: "conductors that count for the adjustment table",
   takes: { conductors: { unit: "1", symbol: "n", about: "current-carrying conductors together", from: 1, usual: [1, 400] } },
   constants: {
-    last: { value: "41", unit: "1", symbol: "n_last", about: "first number of the last band", source: [{ in: "NFPA 70:2023", clause: "table 310.15(C)(1)", grade: "copied" }] },
+    lastBand: { value: "41", unit: "1", symbol: "n_last", about: "first number of the last band", source: [{ in: "NFPA 70:2023", clause: "table 310.15(C)(1)", grade: "copied" }] },
   },
   gives: { unit: "1", symbol: "n_t" },
-  expression: "min(conductors, last)",
+  expression: "min(conductors, lastBand)",
   source: [{ in: "NFPA 70:2023", clause: "table 310.15(C)(1)", grade: "copied" }],
   unproven: { because: "definition" },
 });

@@ -17,11 +17,11 @@ export const nfpa70_2017_rooftopAmbient = /* @__PURE__ */ formula({
     heightAboveRoof: { unit: "mm", symbol: "h", about: "clearance between the roof and the bottom of the raceway or cable", from: 0, usual: [0, 5000] },
   },
   constants: {
-    clearance: { value: "23", unit: "mm", symbol: "h_min", about: "clearance below which the roof heats the raceway", source: [{ in: "NFPA 70:2017", clause: "310.15(B)(3)(c)", grade: "copied" }] },
-    rise: { value: "33", unit: "K", symbol: "Δθ", about: "rise to add", source: [{ in: "NFPA 70:2017", clause: "310.15(B)(3)(c)", grade: "copied" }] },
+    roofClearance2017: { value: "23", unit: "mm", symbol: "h_min", about: "clearance below which the roof heats the raceway", source: [{ in: "NFPA 70:2017", clause: "310.15(B)(3)(c)", grade: "copied" }] },
+    roofRise2017: { value: "33", unit: "K", symbol: "Δθ", about: "rise to add", source: [{ in: "NFPA 70:2017", clause: "310.15(B)(3)(c)", grade: "copied" }] },
   },
   gives: { unit: "°C", symbol: "θ_a" },
-  expression: "heightAboveRoof < clearance ? ambient + rise : ambient",
+  expression: "heightAboveRoof < roofClearance2017 ? ambient + roofRise2017 : ambient",
   source: [{ in: "NFPA 70:2017", clause: "310.15(B)(3)(c)", grade: "copied" }, { in: "NFPA 70:2020", clause: "310.15(B)(2)", grade: "copied" }],
   unproven: { because: "no publication found", sought: "worked rooftop examples after the editions 2017 or 2020" },
 });
@@ -43,11 +43,11 @@ export const nfpa70_2023_rooftopAmbient = /* @__PURE__ */ formula({
     heightAboveRoof: { unit: "mm", symbol: "h", about: "clearance between the roof and the bottom of the raceway or cable", from: 0, usual: [0, 5000] },
   },
   constants: {
-    clearance: { value: "19", unit: "mm", symbol: "h_min", about: "clearance below which the roof heats the raceway", source: [{ in: "NFPA 70:2023", clause: "310.15(B)(2)", grade: "copied" }] },
-    rise: { value: "33", unit: "K", symbol: "Δθ", about: "rise to add", source: [{ in: "NFPA 70:2023", clause: "310.15(B)(2)", grade: "copied" }] },
+    roofClearance2023: { value: "19", unit: "mm", symbol: "h_min", about: "clearance below which the roof heats the raceway", source: [{ in: "NFPA 70:2023", clause: "310.15(B)(2)", grade: "copied" }] },
+    roofRise2023: { value: "33", unit: "K", symbol: "Δθ", about: "rise to add", source: [{ in: "NFPA 70:2023", clause: "310.15(B)(2)", grade: "copied" }] },
   },
   gives: { unit: "°C", symbol: "θ_a" },
-  expression: "heightAboveRoof < clearance ? ambient + rise : ambient",
+  expression: "heightAboveRoof < roofClearance2023 ? ambient + roofRise2023 : ambient",
   source: [{ in: "NFPA 70:2023", clause: "310.15(B)(2)", grade: "copied" }],
   unproven: { because: "no publication found", sought: "worked rooftop examples after the edition 2023" },
 });

@@ -14,11 +14,11 @@ export const shortSectionAllowance = /* @__PURE__ */ formula({
   id: "conductor/short-section-allowance", about: "length of a hotter section of a circuit that may be disregarded",
   takes: { circuitLength: { unit: "m", symbol: "L", about: "length of the circuit one way", above: 0, usual: [1, 5000] } },
   constants: {
-    most: { value: "3", unit: "m", symbol: "L_max", about: "longest section that may be disregarded", source: [{ in: "NFPA 70:2023", clause: "310.14(A)(2), exception", grade: "copied" }] },
-    share: { value: "0.1", unit: "1", symbol: "s", about: "largest share of the length", source: [{ in: "NFPA 70:2023", clause: "310.14(A)(2), exception", grade: "copied" }] },
+    longestShortSection: { value: "3", unit: "m", symbol: "L_max", about: "longest section that may be disregarded", source: [{ in: "NFPA 70:2023", clause: "310.14(A)(2), exception", grade: "copied" }] },
+    shortSectionShare: { value: "0.1", unit: "1", symbol: "s", about: "largest share of the length", source: [{ in: "NFPA 70:2023", clause: "310.14(A)(2), exception", grade: "copied" }] },
   },
   gives: { unit: "m", symbol: "L_s" },
-  expression: "min(most, share * circuitLength)",
+  expression: "min(longestShortSection, shortSectionShare * circuitLength)",
   source: [{ in: "NFPA 70:2023", clause: "310.14(A)(2), exception", grade: "copied" }, { in: "NFPA 70:2017", clause: "310.15(A)(2), exception", grade: "copied" }],
   unproven: { because: "no publication found", sought: "worked examples of the exception for short sections" },
 });

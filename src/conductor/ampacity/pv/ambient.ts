@@ -14,10 +14,10 @@ export const ambientBehindModules = /* @__PURE__ */ formula({
   id: "conductor/ambient-behind-modules", about: "temperature of the air around a cable behind modules",
   takes: { ambient: { unit: "°C", symbol: "θ_stated", about: "temperature as stated", from: -60, to: 120, usual: [-40, 90] } },
   constants: {
-    least: { value: "70", unit: "°C", symbol: "θ_least", about: "temperature to reckon with behind modules", source: [{ in: "UTE C15-712-1:undated", clause: "cables heated by modules", grade: "memory" }] },
+    leastBehindModules: { value: "70", unit: "°C", symbol: "θ_least", about: "temperature to reckon with behind modules", source: [{ in: "UTE C15-712-1:undated", clause: "cables heated by modules", grade: "memory" }] },
   },
   gives: { unit: "°C", symbol: "θ_a" },
-  expression: "max(ambient, least)",
+  expression: "max(ambient, leastBehindModules)",
   source: [{ in: "UTE C15-712-1:undated", clause: "cables heated by modules", grade: "memory" }],
   unproven: { because: "no publication found", sought: "sizings of cables behind modules with their ambient" },
 });
@@ -39,12 +39,12 @@ export const conductorLimitFactor = /* @__PURE__ */ formula({
     conductorLimit: { unit: "°C", symbol: "θ_max", about: "temperature that the conductor is held to", from: 60, to: 120 },
   },
   constants: {
-    tableConductor: { value: "120", unit: "°C", symbol: "θ_tab", about: "conductor temperature of the table", source: [{ in: "EN 50618:2014", clause: "annex A, table A.3", grade: "reproduced", seen: "RR Kabel EN 50618 page:undated, thermal parameters" }] },
-    tableAmbient: { value: "60", unit: "°C", symbol: "θ_a,tab", about: "ambient temperature of the table", source: [{ in: "EN 50618:2014", clause: "annex A, table A.3", grade: "reproduced", seen: "Yongben PV1-F page:undated, current at 60 °C" }] },
+    pvTableConductor: { value: "120", unit: "°C", symbol: "θ_tab", about: "conductor temperature of the table", source: [{ in: "EN 50618:2014", clause: "annex A, table A.3", grade: "reproduced", seen: "RR Kabel EN 50618 page:undated, thermal parameters" }] },
+    pvTableAmbient: { value: "60", unit: "°C", symbol: "θ_a,tab", about: "ambient temperature of the table", source: [{ in: "EN 50618:2014", clause: "annex A, table A.3", grade: "reproduced", seen: "Yongben PV1-F page:undated, current at 60 °C" }] },
   },
   requires: [{ that: "ambient < conductorLimit", because: "the air must be cooler than the conductor may become" }],
   gives: { unit: "1", symbol: "k_lim" },
-  expression: "sqrt((conductorLimit - ambient) / (tableConductor - tableAmbient))",
+  expression: "sqrt((conductorLimit - ambient) / (pvTableConductor - pvTableAmbient))",
   source: [{ in: "IEC 60364-5-52:2009", clause: "law behind tables B.52.14 and B.52.15", grade: "copied" }],
   note: "heat grows with the square of the current, so the current goes with the root of the temperature difference",
 });

@@ -18,10 +18,10 @@ export const resistanceFrom75 = /* @__PURE__ */ formula({
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
-    reference: { value: "75", unit: "°C", symbol: "θ_75", about: "temperature that the table holds for", source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 8, note 2", grade: "copied" }] },
+    table8Temperature: { value: "75", unit: "°C", symbol: "θ_75", about: "temperature that the table holds for", source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 8, note 2", grade: "copied" }] },
   },
   gives: { unit: "Ω/m", symbol: "R_θ" },
-  expression: "resistancePerLengthAt75 * (1 + temperatureCoefficientAt75 * (conductorTemperature - reference))",
+  expression: "resistancePerLengthAt75 * (1 + temperatureCoefficientAt75 * (conductorTemperature - table8Temperature))",
   source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 8, note 2", grade: "copied" }],
 });
 
