@@ -7,3 +7,4 @@ export * as grid from "../grid/index.js";
 export * as module from "../module/index.js";
 export * as protection from "../protection/index.js";
 export * as string from "../string/index.js";
+export * as surge from "../surge/index.js";

@@ -1,6 +1,7 @@
-import { assumed, choose, condition, type Series } from "../../formula/index.js";
+import { choose, condition, type Series } from "../../formula/index.js";
 import type { Quantity } from "../../quantity/index.js";
 import { withinNextSizeRule } from "./nec.js";
+import { nfpa70_2020_next_size_limit } from "./nec-next-size.js";
 
 /**
  * Is the standard rating at least the ampacity of the conductor? @function
@@ -38,11 +39,6 @@ export const ampacityWithinRating = /* @__PURE__ */ condition({
 export function largestProtectingRating(ampacity: Quantity<"current">, ratings: Series<"A">): Quantity<"current"> {
   const next = choose(ratings, (rating) => [ampacityWithinRating({ value: ampacity, limit: rating })]).chosen;
   if (next === null) return ampacity;
-  const limit = assumed(
-    "800 A",
-    "A",
-    "largest rating that may be the next standard size",
-    withinNextSizeRule.declaration.source,
-  );
+  const limit = nfpa70_2020_next_size_limit({ rule: "next standard size" });
   return withinNextSizeRule({ value: next, limit }).verdict === "met" ? next : ampacity;
 }
