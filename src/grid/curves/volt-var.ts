@@ -7,7 +7,7 @@ import { formula } from "../../formula/index.js";
  * @example
  * ```ts
  * import { voltVarResponse } from "pv-to-grid/grid";
- * const points = { voltage1: 0.92, voltage2: 0.98, voltage3: 1.02, voltage4: 1.08, reactive1: 0.44, reactive2: 0, reactive3: 0, reactive4: -0.44 };
+ * const points = { voltageShare1: 0.92, voltageShare2: 0.98, voltageShare3: 1.02, voltageShare4: 1.08, reactive1: 0.44, reactive2: 0, reactive3: 0, reactive4: -0.44 };
  * voltVarResponse({ voltageShare: "1.05", ...points }).text; // "-0.22"
  * ```
  */
@@ -16,22 +16,22 @@ export const voltVarResponse = /* @__PURE__ */ formula({
   about: "reactive power that a volt-var curve asks for, in shares of a base voltage",
   takes: {
     voltageShare: { unit: "p.u.", symbol: "U", about: "voltage as a share of the base voltage", from: 0, usual: [0, 2] },
-    voltage1: { unit: "p.u.", symbol: "U_1", about: "voltage of the first point", from: 0, usual: [0, 2] },
-    voltage2: { unit: "p.u.", symbol: "U_2", about: "voltage of the second point", from: 0, usual: [0, 2] },
-    voltage3: { unit: "p.u.", symbol: "U_3", about: "voltage of the third point", from: 0, usual: [0, 2] },
-    voltage4: { unit: "p.u.", symbol: "U_4", about: "voltage of the fourth point", from: 0, usual: [0, 2] },
+    voltageShare1: { unit: "p.u.", symbol: "U_1", about: "voltage of the first point", from: 0, usual: [0, 2] },
+    voltageShare2: { unit: "p.u.", symbol: "U_2", about: "voltage of the second point", from: 0, usual: [0, 2] },
+    voltageShare3: { unit: "p.u.", symbol: "U_3", about: "voltage of the third point", from: 0, usual: [0, 2] },
+    voltageShare4: { unit: "p.u.", symbol: "U_4", about: "voltage of the fourth point", from: 0, usual: [0, 2] },
     reactive1: { unit: "1", symbol: "q_1", about: "reactive power of the first point, injected where positive", from: -1, to: 1, usual: [-1, 1] },
     reactive2: { unit: "1", symbol: "q_2", about: "reactive power of the second point, injected where positive", from: -1, to: 1, usual: [-1, 1] },
     reactive3: { unit: "1", symbol: "q_3", about: "reactive power of the third point, injected where positive", from: -1, to: 1, usual: [-1, 1] },
     reactive4: { unit: "1", symbol: "q_4", about: "reactive power of the fourth point, injected where positive", from: -1, to: 1, usual: [-1, 1] },
   },
   requires: [
-    { that: "voltage1 < voltage2 and voltage2 <= voltage3 and voltage3 < voltage4", because: "the points of the curve must stand in the order of their voltages" },
-    { that: "voltage2 < voltage3 or reactive2 == reactive3", because: "a curve must not jump" },
+    { that: "voltageShare1 < voltageShare2 and voltageShare2 <= voltageShare3 and voltageShare3 < voltageShare4", because: "the points of the curve must stand in the order of their voltages" },
+    { that: "voltageShare2 < voltageShare3 or reactive2 == reactive3", because: "a curve must not jump" },
   ],
   gives: { unit: "1", symbol: "q" },
   expression:
-    "voltageShare <= voltage1 ? reactive1 : voltageShare < voltage2 ? reactive1 + (reactive2 - reactive1) * (voltageShare - voltage1) / (voltage2 - voltage1) : voltageShare == voltage2 ? reactive2 : voltageShare < voltage3 ? reactive2 + (reactive3 - reactive2) * (voltageShare - voltage2) / (voltage3 - voltage2) : voltageShare == voltage3 ? reactive3 : voltageShare < voltage4 ? reactive3 + (reactive4 - reactive3) * (voltageShare - voltage3) / (voltage4 - voltage3) : reactive4",
+    "voltageShare <= voltageShare1 ? reactive1 : voltageShare < voltageShare2 ? reactive1 + (reactive2 - reactive1) * (voltageShare - voltageShare1) / (voltageShare2 - voltageShare1) : voltageShare == voltageShare2 ? reactive2 : voltageShare < voltageShare3 ? reactive2 + (reactive3 - reactive2) * (voltageShare - voltageShare2) / (voltageShare3 - voltageShare2) : voltageShare == voltageShare3 ? reactive3 : voltageShare < voltageShare4 ? reactive3 + (reactive4 - reactive3) * (voltageShare - voltageShare3) / (voltageShare4 - voltageShare3) : reactive4",
   source: [
     { in: "IEEE 1547:2018", clause: "5.3.3, voltage-reactive power mode", grade: "copied", seen: "UL1741SB test scripts:2026, VoltReg/vv.py" },
     { in: "AS/NZS 4777.2:2020", clause: "3.3.2.3", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },

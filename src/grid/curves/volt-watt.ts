@@ -7,7 +7,7 @@ import { formula } from "../../formula/index.js";
  * @example
  * ```ts
  * import { voltWattResponse } from "pv-to-grid/grid";
- * voltWattResponse({ voltageShare: "1.09", voltage1: "1.06", voltage2: "1.1", active1: 1, active2: "0.2" }).text; // "0.4"
+ * voltWattResponse({ voltageShare: "1.09", voltageShare1: "1.06", voltageShare2: "1.1", active1: 1, active2: "0.2" }).text; // "0.4"
  * ```
  */
 export const voltWattResponse = /* @__PURE__ */ formula({
@@ -15,14 +15,14 @@ export const voltWattResponse = /* @__PURE__ */ formula({
   about: "ceiling of the active power that a volt-watt curve sets, in shares of a base voltage",
   takes: {
     voltageShare: { unit: "p.u.", symbol: "U", about: "voltage as a share of the base voltage", from: 0, usual: [0, 2] },
-    voltage1: { unit: "p.u.", symbol: "U_1", about: "voltage of the first point", from: 0, usual: [0, 2] },
-    voltage2: { unit: "p.u.", symbol: "U_2", about: "voltage of the second point", from: 0, usual: [0, 2] },
+    voltageShare1: { unit: "p.u.", symbol: "U_1", about: "voltage of the first point", from: 0, usual: [0, 2] },
+    voltageShare2: { unit: "p.u.", symbol: "U_2", about: "voltage of the second point", from: 0, usual: [0, 2] },
     active1: { unit: "1", symbol: "p_1", about: "active power of the first point", from: 0, to: 1, usual: [0, 1] },
     active2: { unit: "1", symbol: "p_2", about: "active power of the second point", from: 0, to: 1, usual: [0, 1] },
   },
-  requires: [{ that: "voltage1 < voltage2", because: "the points of the curve must stand in the order of their voltages" }],
+  requires: [{ that: "voltageShare1 < voltageShare2", because: "the points of the curve must stand in the order of their voltages" }],
   gives: { unit: "1", symbol: "p" },
-  expression: "voltageShare <= voltage1 ? active1 : voltageShare < voltage2 ? active1 + (active2 - active1) * (voltageShare - voltage1) / (voltage2 - voltage1) : active2",
+  expression: "voltageShare <= voltageShare1 ? active1 : voltageShare < voltageShare2 ? active1 + (active2 - active1) * (voltageShare - voltageShare1) / (voltageShare2 - voltageShare1) : active2",
   source: [
     { in: "IEEE 1547:2018", clause: "5.4.2, voltage-active power mode", grade: "copied", seen: "IEEE 1547.1 test scripts:2022, p1547.py" },
     { in: "AS/NZS 4777.2:2020", clause: "3.3.2.2", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },

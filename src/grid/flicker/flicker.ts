@@ -1,4 +1,5 @@
 import { formula } from "../../formula/index.js";
+import { type Input, InputError, type Quantity } from "../../quantity/index.js";
 
 /**
  * Rapid voltage change when the largest unit switches on, as a share of the nominal voltage.
@@ -110,17 +111,30 @@ export const flickerCubed = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Long-term flicker severity from the cubes of the short-term values of two hours. @function */
+/** Long-term flicker severity from the cubes of the short-term values. @function */
 export const longTermFlicker = /* @__PURE__ */ formula({
   id: "grid/long-term-flicker",
-  about: "long-term flicker severity from the cubes of the short-term values of two hours",
+  about: "long-term flicker severity from the cubes of the short-term values",
   takes: { flickerCubes: { each: "1", symbol: "P_st,i³", about: "cube of each short-term flicker severity", from: 0, usual: [0, 8000] } },
-  constants: {
-    shortTermValues: { value: "12", unit: "1", symbol: "N", about: "short-term values of two hours", source: [{ in: "IEC 61000-4-15:2010", clause: "5.8", grade: "reproduced", seen: "Hioki 3196 manual:undated, p. 211" }] },
-  },
-  requires: [{ that: "count(flickerCubes) == shortTermValues", because: "twelve consecutive values of ten minutes are due" }],
   gives: { unit: "1", symbol: "P_lt" },
-  expression: "(sum(flickerCubes) / shortTermValues) ^ (1 / 3)",
+  expression: "(sum(flickerCubes) / count(flickerCubes)) ^ (1 / 3)",
   source: [{ in: "IEC 61000-4-15:2010", clause: "5.8", grade: "reproduced", seen: "Hioki 3196 manual:undated, p. 211" }],
   unproven: { because: "no publication found", sought: "worked long-term flicker from twelve values" },
 });
+
+const SHORT_TERM_VALUES = 12;
+
+/**
+ * Long-term flicker severity from twelve consecutive short-term values of ten minutes.
+ *
+ * @throws InputError where there are not twelve
+ */
+export function longTermFlickerOf(shortTerm: readonly Input<"ratio">[]): Quantity<"ratio"> {
+  if (shortTerm.length !== SHORT_TERM_VALUES) {
+    const expected = "twelve values of ten minutes";
+    throw new InputError("long-term flicker", [
+      { path: "shortTerm", code: "out-of-domain", message: `expected ${expected}`, expected, received: `${shortTerm.length} values` },
+    ]);
+  }
+  return longTermFlicker({ flickerCubes: shortTerm.map((flicker) => flickerCubed({ flicker })) });
+}

@@ -14,14 +14,14 @@ export function fromClosedList<T extends { readonly key: string }>(list: readonl
   const found = list.find(({ key }) => key === name);
   if (found) return found;
   const known = list.map(({ key }) => key);
-  const near = typeof name === "string" ? nearestName(name, known) : undefined;
+  const near = nearestName(name, known);
   throw new InputError(what, [
     {
       path,
       code: "not-in-list",
-      message: `${String(name)} is not a known ${what}${near === undefined ? "" : `; did you mean ${near}?`} Known are ${known.join("; ")}`,
+      message: `${name} is not a known ${what}${near === undefined ? "" : `; did you mean ${near}?`} Known are ${known.join("; ")}`,
       expected: known.join("; "),
-      received: String(name),
+      received: name,
     },
   ]);
 }

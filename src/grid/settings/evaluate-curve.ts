@@ -23,13 +23,13 @@ export function evaluateCurve(curve: CurveSetting, at: Input<"voltage"> | Input<
       const reactive = { reactive1: p1.y, reactive2: p2.y, reactive3: p3.y, reactive4: p4.y };
       return inVolts
         ? voltVarResponseInVolts({ voltage: at as Volts, voltage1: p1.x as Volts, voltage2: p2.x as Volts, voltage3: p3.x as Volts, voltage4: p4.x as Volts, ...reactive })
-        : voltVarResponse({ voltageShare: at as Ratio, voltage1: p1.x as Ratio, voltage2: p2.x as Ratio, voltage3: p3.x as Ratio, voltage4: p4.x as Ratio, ...reactive });
+        : voltVarResponse({ voltageShare: at as Ratio, voltageShare1: p1.x as Ratio, voltageShare2: p2.x as Ratio, voltageShare3: p3.x as Ratio, voltageShare4: p4.x as Ratio, ...reactive });
     }
     case "volt-watt": {
       const active = { active1: p1.y, active2: p2.y };
       return inVolts
         ? voltWattResponseInVolts({ voltage: at as Volts, voltage1: p1.x as Volts, voltage2: p2.x as Volts, ...active })
-        : voltWattResponse({ voltageShare: at as Ratio, voltage1: p1.x as Ratio, voltage2: p2.x as Ratio, ...active });
+        : voltWattResponse({ voltageShare: at as Ratio, voltageShare1: p1.x as Ratio, voltageShare2: p2.x as Ratio, ...active });
     }
     case "watt-var": {
       if (!p3) throw tooShort(curve);

@@ -17,7 +17,7 @@ export const relativeVoltageChangeAtShortCircuitPower = /* @__PURE__ */ formula(
     activePower: { unit: "W", symbol: "P", about: "active power, fed towards the grid where positive", usual: [-1e9, 1e9] },
     reactivePower: { unit: "var", symbol: "Q", about: "reactive power, injected where positive, absorbed where negative", usual: [-1e9, 1e9] },
     shortCircuitPower: { unit: "VA", symbol: "S_k", about: "short-circuit power at the connection point", above: 0, usual: [1e4, 1e12] },
-    networkImpedanceAngle: { unit: "deg", symbol: "ψ_k", about: "angle of the network impedance", from: 0, to: 90, usual: [0, 90] },
+    networkImpedanceAngle: { unit: "deg", symbol: "ψ_k", about: "angle of the network impedance", from: 0, below: 90, usual: [0, 90] },
   },
   constants: { halfTurn: { value: "180", unit: "deg", symbol: "180°", about: "half a turn", source: [{ in: "common practice", clause: "definition", grade: "common-practice" }] } },
   gives: { unit: "1", symbol: "d" },
@@ -55,7 +55,7 @@ export const networkResistance = /* @__PURE__ */ formula({
   takes: {
     nominalVoltage: { unit: "V", symbol: "U_n", about: "nominal voltage, line to line", above: 0, usual: [50, 1000] },
     shortCircuitPower: { unit: "VA", symbol: "S_k", about: "short-circuit power at the connection point", above: 0, usual: [1e4, 1e12] },
-    networkImpedanceAngle: { unit: "deg", symbol: "ψ_k", about: "angle of the network impedance", from: 0, to: 90, usual: [0, 90] },
+    networkImpedanceAngle: { unit: "deg", symbol: "ψ_k", about: "angle of the network impedance", from: 0, below: 90, usual: [0, 90] },
   },
   constants: { halfTurn: { value: "180", unit: "deg", symbol: "180°", about: "half a turn", source: [{ in: "common practice", clause: "definition", grade: "common-practice" }] } },
   gives: { unit: "Ω", symbol: "R_k" },
@@ -71,7 +71,7 @@ export const networkReactance = /* @__PURE__ */ formula({
   takes: {
     nominalVoltage: { unit: "V", symbol: "U_n", about: "nominal voltage, line to line", above: 0, usual: [50, 1000] },
     shortCircuitPower: { unit: "VA", symbol: "S_k", about: "short-circuit power at the connection point", above: 0, usual: [1e4, 1e12] },
-    networkImpedanceAngle: { unit: "deg", symbol: "ψ_k", about: "angle of the network impedance", from: 0, to: 90, usual: [0, 90] },
+    networkImpedanceAngle: { unit: "deg", symbol: "ψ_k", about: "angle of the network impedance", from: 0, below: 90, usual: [0, 90] },
   },
   constants: { halfTurn: { value: "180", unit: "deg", symbol: "180°", about: "half a turn", source: [{ in: "common practice", clause: "definition", grade: "common-practice" }] } },
   gives: { unit: "Ω", symbol: "X_k" },
