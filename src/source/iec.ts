@@ -52,4 +52,11 @@ export const iec = {
   "IEC 61215-1:2021": { title: "Terrestrial photovoltaic (PV) modules – Design qualification and type approval – Part 1: Test requirements", publisher: "IEC", year: 2021, kind: "standard" },
   "IEC 61853-2:2016": { title: "Photovoltaic (PV) module performance testing and energy rating – Part 2: Spectral responsivity, incidence angle and module operating temperature measurements", publisher: "IEC", year: 2016, kind: "standard" },
   "IEC 60287-3-2:2012": { title: "Electric cables – Calculation of the current rating – Part 3-2: Economic optimization of power cable size", publisher: "IEC", year: 2012, kind: "standard" },
+  "IEC 60364-5-52:2001": { title: "Electrical installations of buildings – Part 5-52: Wiring systems", publisher: "IEC", year: 2001, kind: "standard" },
+  "IEC 62446-1:2016": { title: "Photovoltaic (PV) systems – Requirements for testing, documentation and maintenance – Part 1: Grid connected systems, with amendment 1 of 2018", publisher: "IEC", year: 2016, kind: "standard" },
+  "IEC 62446:2009": { title: "Grid connected photovoltaic systems – Minimum requirements for system documentation, commissioning tests and inspection", publisher: "IEC", year: 2009, kind: "standard" },
+  "IEC 61724-1:2017": { title: "Photovoltaic system performance – Part 1: Monitoring", publisher: "IEC", year: 2017, kind: "standard" },
+  "IEC 60904-5:2011": { title: "Photovoltaic devices – Part 5: Determination of the equivalent cell temperature (ECT) of photovoltaic (PV) devices by the open-circuit voltage method", publisher: "IEC", year: 2011, kind: "standard" },
+  "IEC 61557-2:undated": { title: "Electrical safety in low voltage distribution systems – Equipment for testing, measuring or monitoring of protective measures – Part 2: Insulation resistance", publisher: "IEC", year: null, kind: "standard" },
+  "IEC 61557-4:undated": { title: "Electrical safety in low voltage distribution systems – Equipment for testing, measuring or monitoring of protective measures – Part 4: Resistance of earth connection and equipotential bonding", publisher: "IEC", year: null, kind: "standard" },
 } as const satisfies Record<string, Source>;
