@@ -16,3 +16,6 @@ export { evidenceHash, extendedLock, type LockedItems, lockedItems, lockFaults }
 export { replay, type Swap } from "./replay.js";
 export { nearestLimit } from "./summary/tally.js";
 export { type Uses, usesIn } from "./summary/uses.js";
+export type { Evaluator } from "./reevaluation/evaluator.js";
+export { type Difference, type Reevaluation, reevaluate, type Working } from "./reevaluation/reevaluate.js";
+export { workingOf } from "./reevaluation/working-of.js";
