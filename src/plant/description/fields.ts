@@ -60,6 +60,26 @@ export function choice<U extends Unit>(unit: U | readonly [U, ...U[]], about: st
   return z.optional(schema.check(z.meta({ ...metaOf(unit, about, domain), role: "choice" })));
 }
 
+/** A device as text: its characteristic or class, where it has one, and its rating, such as "gG 50 A". */
+export interface StatedDevice {
+  readonly characteristic: string | null;
+  readonly ratedCurrent: Quantity<"current">;
+}
+
+/** A device that may be left out, written as its characteristic or class and its rating. */
+export function deviceText(about: string) {
+  const read = z.transform((input: string, context): StatedDevice => {
+    const [, characteristic, rating] = /^(?:(gG|gL|B|C|D)\s+)?(\S+\s*A)$/.exec(input.trim()) ?? [];
+    const reading = readInput(rating ?? input, { unit: "A", above: 0 }, PATH_FROM_SCHEMA);
+    if (reading.ok) return { characteristic: characteristic ?? null, ratedCurrent: reading.quantity };
+    const problem: Problem = { ...reading.problem, expected: "a characteristic and a rating, such as gG 50 A or 63 A" };
+    context.issues.push({ code: "custom", message: problem.message, params: { problem }, input });
+    return z.NEVER;
+  });
+  const description = `${about}, as characteristic and rating, such as "gG 50 A"`;
+  return z.optional(z.pipe(z.string(), read).check(z.meta({ description, role: "finding" })));
+}
+
 /** A conductor size: a section, a gauge size such as 10 AWG where the wiring rules count in gauges, or left to choice. */
 export function conductorSize(about: string) {
   const gauge = z.string().check(z.regex(/^\d+(\/0)? AWG$/));

@@ -6,7 +6,7 @@ import { routeSchema } from "./route.js";
 import { practiceSchema, rulesSchema } from "./rules.js";
 import { siteSchema } from "./site.js";
 import { junctionSchema, stringsSchema } from "./strings.js";
-import { boardSchema, electrodeSchema, supplySchema, transformerSchema } from "./supply.js";
+import { boardSchema, electrodeSchema, supplySchema, surgeDeviceSchema, transformerSchema } from "./supply.js";
 
 /** Identity of the description's format. */
 export const PLANT_FORMAT = "pv-to-grid/plant@1";
@@ -27,6 +27,7 @@ export const plantSchema = z.strictObject({
   routes: z.array(routeSchema).check(z.minLength(1)),
   boards: z.optional(z.array(boardSchema)),
   supply: supplySchema,
+  surgeDevices: z.optional(z.array(surgeDeviceSchema)),
   transformer: z.optional(transformerSchema),
   electrode: z.optional(electrodeSchema),
   lightningProtection: perhapsOneOf(

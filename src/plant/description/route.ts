@@ -82,7 +82,18 @@ const breakerSchema = z.strictObject({
     to: 1.2,
   }),
   neighboursLoaded: perhaps("whether loaded devices stand beside it"),
-  bidirectional: perhaps("whether the maker allows feed from the load side"),
+  marking: perhapsOneOf(
+    ["not marked", "bidirectional", "line and load"],
+    "how its terminals are marked, for feed from the load side",
+  ),
+  backUp: finding("A", "fault current up to which its maker declares back-up by the device upstream", {
+    above: 0,
+    usual: [1000, 200_000],
+  }),
+  letThrough: finding("A²s", "energy that it lets through of the largest fault current, by its maker", {
+    above: 0,
+    usual: [100, 1e8],
+  }),
 });
 
 const rcdSchema = z.strictObject({
@@ -90,6 +101,7 @@ const rcdSchema = z.strictObject({
   ratedResidualCurrent: finding("A", "rated residual operating current", { above: 0, usual: [0.01, 3] }),
   ratedCurrent: finding("A", "rated current", { above: 0, usual: [10, 1000] }),
   delayed: perhaps("whether it is time-delayed"),
+  feed: perhapsOneOf(["bidirectional", "one way"], "whether its maker allows feed from either side"),
 });
 
 /** A way of the energy: from a roof to an inverter, from an inverter or board to a board. */
@@ -104,6 +116,7 @@ export const routeSchema = z.strictObject({
   }),
   stretches: z.array(stretchSchema).check(z.minLength(1)),
   breaker: z.optional(breakerSchema),
+  rcdAsked: perhaps("whether a local rule, the wiring system or the operator asks for a residual-current device"),
   rcd: z.optional(z.union([z.literal("none"), rcdSchema])),
   stringFuse: z.optional(
     z.union([

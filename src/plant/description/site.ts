@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
-import { finding, perhaps, perhapsOneOf, statedIn } from "./fields.js";
+import { consequences } from "../../surge/index.js";
+import { finding, keysOf, perhaps, perhapsOneOf, statedIn } from "./fields.js";
 
 /** The place: its temperatures, height and exposure to lightning. */
 export const siteSchema = z.strictObject({
@@ -10,7 +11,9 @@ export const siteSchema = z.strictObject({
     from: 0,
     to: 100,
   }),
-  terrain: perhapsOneOf(["rural or suburban", "urban"], "surroundings of the supply line, for the lightning risk"),
+  surroundings: perhapsOneOf(["rural", "suburban", "urban"], "surroundings of the supply line, for the lightning risk"),
+  nationalFactor: finding("1", "national factor of the surroundings, for the lightning risk", { from: 1, to: 3 }),
+  consequence: perhapsOneOf(keysOf(consequences), "what an overvoltage could harm"),
   building: perhapsOneOf(
     ["individual residential", "ground-mounted plant", "service, industrial or agricultural", "public gathering"],
     "class of the building, for surge protection and voltage ceilings",

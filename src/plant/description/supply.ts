@@ -1,12 +1,14 @@
 import * as z from "zod/mini";
-import { fact, finding, name, note, oneOf, perhaps, perhapsOneOf, statedIn } from "./fields.js";
+import { rcdTypes } from "../../device/index.js";
+import { surgeTypes } from "../../surge/index.js";
+import { deviceText, fact, finding, keysOf, name, note, oneOf, perhaps, perhapsOneOf, statedIn } from "./fields.js";
 
 /** A board: what feeds it and what it must carry. */
 export const boardSchema = z.strictObject({
   name: name("name of the board"),
   busbarRating: finding("A", "rated current of its busbar", { above: 0, usual: [10, 10_000] }),
   mainSwitch: finding("A", "rated current of its main switch", { above: 0, usual: [10, 10_000] }),
-  supplyDevice: note("device that feeds it from the supply side: characteristic and rating, such as gG 35 A"),
+  supplyDevice: deviceText("device that feeds it from the supply side"),
   loadDevices: finding("A", "sum of the ratings of the devices of its loads", { from: 0, usual: [1, 100_000] }),
   sourceAtOppositeEnd: perhaps("whether the plant feeds it at the end opposite to the supply"),
   statedIn,
@@ -53,10 +55,49 @@ export const supplySchema = z.strictObject({
   ),
   largestFaultCurrent: finding("A", "largest prospective short-circuit current", { above: 0, usual: [100, 200_000] }),
   smallestFaultCurrent: finding("A", "smallest prospective short-circuit current", { above: 0, usual: [50, 200_000] }),
-  serviceDevice: note("device of the service: characteristic and rating, such as gG 63 A"),
+  upstreamRcd: z.optional(
+    z.union([
+      z.literal("none"),
+      z.strictObject({
+        type: perhapsOneOf(keysOf(rcdTypes), "its type"),
+        ratedResidualCurrent: finding("A", "its rated residual operating current", { above: 0, usual: [0.01, 3] }),
+        delayed: perhaps("whether it is time-delayed"),
+      }),
+    ]),
+  ),
+  lines: z.optional(
+    z.strictObject({
+      lowVoltageOverhead: fact("m", "overhead low-voltage line within a kilometre", { from: 0, to: 1000 }),
+      lowVoltageBuried: fact("m", "buried low-voltage line within a kilometre", { from: 0, to: 1000 }),
+      highVoltageOverhead: fact("m", "overhead high-voltage line within a kilometre", { from: 0, to: 1000 }),
+      highVoltageBuried: fact("m", "buried high-voltage line within a kilometre", { from: 0, to: 1000 }),
+      statedIn,
+    }),
+  ),
+  insulationMonitoring: perhaps("whether the insulation of an IT supply is monitored"),
+  lineSection: finding("mm²", "section of the line conductors of the supply, in copper", {
+    above: 0,
+    usual: [4, 1000],
+  }),
+  serviceDevice: deviceText("device of the service"),
   exportLimit: finding("W", "agreed largest feed-in power", { from: 0, usual: [0, 1e8] }),
   displacementFactor: finding("1", "cos φ that the operator asks for", { above: 0, to: 1 }),
   reactiveDirection: perhapsOneOf(["injecting", "absorbing"], "direction of the reactive power at that cos φ"),
+  statedIn,
+});
+
+/** A surge protective device of the plant. */
+export const surgeDeviceSchema = z.strictObject({
+  at: name("inverter or board at which it stands"),
+  side: oneOf(["d.c.", "a.c."], "side that it protects"),
+  type: perhapsOneOf(keysOf(surgeTypes), "type by its test class"),
+  continuousVoltage: finding("V", "highest continuous operating voltage", { above: 0, usual: [50, 2000] }),
+  protectionLevel: finding("V", "voltage protection level", { above: 0, usual: [300, 10_000] }),
+  nominalDischargeCurrent: finding("A", "nominal discharge current", { above: 0, usual: [1000, 200_000] }),
+  shortCircuitRating: finding("A", "short-circuit current rating", { above: 0, usual: [10, 100_000] }),
+  largestBackUpFuse: finding("A", "largest fuse ahead of it", { above: 0, usual: [16, 500] }),
+  leadLength: finding("m", "length of its leads, both together", { above: 0, usual: [0.05, 5] }),
+  earthSection: finding("mm²", "section of its earthing lead", { above: 0, usual: [1.5, 95] }),
   statedIn,
 });
 
@@ -64,8 +105,8 @@ export const supplySchema = z.strictObject({
 export const electrodeSchema = z.strictObject({
   resistance: finding("Ω", "resistance of the electrode", { above: 0, usual: [0.1, 5000] }),
   buried: perhapsOneOf(
-    ["protected against corrosion and mechanically", "protected against corrosion", "bare"],
-    "how the earthing conductor is buried, where it is",
+    ["not buried", "corrosion and mechanical damage", "corrosion only", "neither"],
+    "whether the earthing conductor is buried, and what it is then protected against",
   ),
   material: perhapsOneOf(["copper", "steel"], "material of the earthing conductor"),
   statedIn,

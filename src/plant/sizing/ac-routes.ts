@@ -35,6 +35,7 @@ import { finding, noteChoice, type Sizing } from "./sizing.js";
 export interface SizedAcRoute extends AcRoute {
   readonly sized: SizedConductor;
   readonly change: RouteVoltageChange | null;
+  readonly designCurrent: Quantity<"current">;
   readonly breaker: BreakerChoice;
   readonly protectiveConductor: Quantity<"area"> | null;
   readonly recorded: RecordedRoute;
@@ -124,6 +125,7 @@ export function sizeAcRoute(sizing: Sizing, acRoute: AcRoute, feed: FeedFactor, 
     ...acRoute,
     sized,
     change,
+    designCurrent,
     breaker: chosen,
     protectiveConductor,
     recorded: {

@@ -19,6 +19,7 @@ import { sizeTrackers, type SizedTracker } from "./trackers.js";
 
 /** What the d.c. side of a plant came to. */
 export interface DcSide {
+  readonly groups: readonly StringGroup[];
   readonly strings: readonly RecordedString[];
   readonly trackers: readonly RecordedTracker[];
   readonly routes: readonly RecordedRoute[];
@@ -56,7 +57,7 @@ export function sizeDcSide(sizing: Sizing, arrays: ReadonlyMap<string, ArrayDesi
       missing(`routes from ${group.array.roof.name} to ${group.inverter.name}`);
     return sizeStrings(sizing, group, drop, maximumCurrentOf(plant, group.array), recorder);
   });
-  return { strings, trackers, routes: routes.map(({ recorded }) => recorded), findings, readings: [] };
+  return { groups, strings, trackers, routes: routes.map(({ recorded }) => recorded), findings, readings: [] };
 }
 
 function uniqueTypes(arrays: ReadonlyMap<string, ArrayDesign>): readonly ArrayDesign[] {
