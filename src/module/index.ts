@@ -43,6 +43,7 @@ export { nfpa70_2008_690_7 } from "./correction-factor/nfpa70-2008-690-7.js";
 export { nfpa70_2017_690_7_a } from "./correction-factor/nfpa70-2017-690-7-a.js";
 export { nfpa70_2020_690_7_a } from "./correction-factor/nfpa70-2020-690-7-a.js";
 export { nfpa70_2023_690_7_a } from "./correction-factor/nfpa70-2023-690-7-a.js";
+export { type ByDocument, openCircuitVoltageByDocument } from "./correction-factor/open-circuit-voltage-by-document.js";
 export { openCircuitVoltageByFactor } from "./correction-factor/open-circuit-voltage-by-factor.js";
 export { uteC15VoltageFactor } from "./correction-factor/ute-c15-voltage-factor.js";
 export {
@@ -59,6 +60,7 @@ export type {
   VoltageCoefficient,
 } from "./datasheet/module-datasheet.js";
 export { type Module, type MppVoltageCoefficientBasis, readModule } from "./datasheet/read-module.js";
+export { bandGapVoltageAt } from "./ideal-diode/band-gap-voltage-at.js";
 export { currentAtJunctionVoltage } from "./ideal-diode/current-at-junction-voltage.js";
 export { idealFillFactor } from "./ideal-diode/ideal-fill-factor.js";
 export { idealOpenCircuitVoltage } from "./ideal-diode/ideal-open-circuit-voltage.js";

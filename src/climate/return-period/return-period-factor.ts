@@ -23,5 +23,6 @@ export const returnPeriodFactor = /* @__PURE__ */ formula({
   gives: { unit: "1", symbol: "F" },
   expression: "-sqrt(2 * 3) / pi * (eulerConstant + log(log(returnPeriod / (returnPeriod - oneYear))))",
   source: [{ in: "ASHRAE Fundamentals:2013", clause: "chapter 14, return period", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "the handbook's own tables; the station data held are a copy without an editor" },
   note: "Gumbel distribution of annual extremes; for two years the factor is below zero, since the mean recurs more rarely than the median",
 });

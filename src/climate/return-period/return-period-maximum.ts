@@ -25,4 +25,5 @@ export const returnPeriodMaximum = /* @__PURE__ */ formula({
   gives: { unit: "°C", symbol: "T_n,max" },
   expression: "meanAnnualMaximum - sqrt(2 * 3) / pi * (eulerConstant + log(log(returnPeriod / (returnPeriod - oneYear)))) * standardDeviation",
   source: [{ in: "ASHRAE Fundamentals:2013", clause: "chapter 14, return period", grade: "copied", seen: "ASHRAE 2013 station file:undated, columns of return-period values" }],
+  unproven: { because: "no publication found", sought: "the handbook's own tables; the station data held are a copy without an editor" },
 });

@@ -23,5 +23,6 @@ export const faimanModuleTemperature = /* @__PURE__ */ formula({
   gives: { unit: "°C", symbol: "T_m" },
   expression: "ambient + irradiance / (constantHeatLoss + windHeatLoss * wind)",
   source: [{ in: "Faiman:2008", clause: "module temperature", grade: "reproduced", seen: "PVPMC temperature models:undated, Faiman module temperature model" }],
+  unproven: { because: "no publication found", sought: "worked examples with printed heat-loss coefficients" },
   note: "open rack; means over a day's cycle",
 });

@@ -27,4 +27,5 @@ export const sandiaCellTemperature = /* @__PURE__ */ formula({
   gives: { unit: "°C", symbol: "T_c" },
   expression: "moduleTemperature + irradiance / stcIrradiance * cellRise",
   source: [{ in: "PVPMC temperature models:undated", clause: "Sandia cell temperature model", grade: "original" }],
+  unproven: { because: "no publication found", sought: "worked examples of the model with printed results" },
 });

@@ -36,5 +36,6 @@ export const sandiaModuleTemperature = /* @__PURE__ */ formula({
     { in: "PVPMC temperature models:undated", clause: "Sandia module temperature model", grade: "original" },
     { in: "King:2004", clause: "module temperature", grade: "memory" },
   ],
+  unproven: { because: "no publication found", sought: "worked examples of the model with printed results" },
   note: "thermally steady conditions",
 });

@@ -22,5 +22,6 @@ export const mppVoltageCoefficientFromShortCircuit = /* @__PURE__ */ formula({
   source: [
     { in: "RE-wrenches list:2011", clause: "replies on string voltage in hot weather", grade: "copied" },
   ],
+  unproven: { because: "no publication found", sought: "examples that state the coefficient of U_MPP beside those of power and current" },
   note: "estimate; the current at the maximum power point usually rises less than the short-circuit current, so that the estimate falls too fast, which is the safe side for the shortest string",
 });

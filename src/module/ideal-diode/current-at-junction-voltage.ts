@@ -24,4 +24,5 @@ export const currentAtJunctionVoltage = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I" },
   expression: "photocurrent - saturationCurrent * (exp(junctionVoltage / thermalVoltage) - 1) - junctionVoltage / shuntResistance",
   source: [{ in: "Masters:2004", clause: "example 8.4", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "worked examples in edited publications; the one held is recalled" },
 });

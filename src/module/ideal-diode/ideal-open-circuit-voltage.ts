@@ -25,4 +25,5 @@ export const idealOpenCircuitVoltage = /* @__PURE__ */ formula({
     { in: "Kalogirou:2009", clause: "chapter 9", grade: "memory" },
     { in: "TU Delft ET3034TUx:2014", clause: "open-circuit voltage of an ideal junction", grade: "copied" },
   ],
+  unproven: { because: "no publication found", sought: "worked examples in edited publications with every constant printed; those found are recalled or stand on a forum" },
 });

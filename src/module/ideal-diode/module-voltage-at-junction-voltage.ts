@@ -22,4 +22,5 @@ export const moduleVoltageAtJunctionVoltage = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U" },
   expression: "cellsInSeries * (junctionVoltage - current * seriesResistance)",
   source: [{ in: "Masters:2004", clause: "example 8.4", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "worked examples in edited publications; the one held is recalled" },
 });

@@ -26,4 +26,5 @@ export const openCircuitVoltageSlope = /* @__PURE__ */ formula({
   gives: { unit: "V/K", symbol: "dU_OC/dT" },
   expression: "-(bandGapVoltage - openCircuitVoltage + temperatureExponent * boltzmannPerCharge * (cellTemperature - absoluteZero)) / (cellTemperature - absoluteZero)",
   source: [{ in: "PVEducation:undated", clause: "effect of temperature", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "worked examples in edited publications; the one held is recalled" },
 });

@@ -21,4 +21,5 @@ export const photocurrentFromDatasheet = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_L" },
   expression: "shortCircuitCurrent * (shuntResistance + seriesResistance) / shuntResistance",
   source: [{ in: "Villalva:2009", clause: "photocurrent", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "the paper itself; its results are recalled" },
 });

@@ -22,5 +22,6 @@ export const saturationCurrentFromDatasheet = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_0" },
   expression: "shortCircuitCurrent / (exp(openCircuitVoltage / thermalVoltage) - 1)",
   source: [{ in: "Villalva:2009", clause: "saturation current", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "the paper itself; its results are recalled" },
   note: "neglects the shunt, so that the open-circuit voltage of the model comes out a little low",
 });

@@ -23,4 +23,5 @@ export const thermalVoltage = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_T" },
   expression: "boltzmannPerCharge * (cellTemperature - absoluteZero)",
   source: [{ in: "PVEducation:undated", clause: "open-circuit voltage", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "printed thermal voltages with more digits than the temperature allows" },
 });

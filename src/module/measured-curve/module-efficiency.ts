@@ -21,4 +21,5 @@ export const moduleEfficiency = /* @__PURE__ */ formula({
   gives: { unit: "1", symbol: "η" },
   expression: "maximumPower / (irradiance * moduleArea)",
   source: [{ in: "Solar cells textbook:2024", clause: "problem 4.2", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "edited publications of the notebooks that print it" },
 });

@@ -23,4 +23,5 @@ export const openCircuitVoltageBetween = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_OC" },
   expression: "voltageBefore - currentBefore * (voltageAfter - voltageBefore) / (currentAfter - currentBefore)",
   source: [{ in: "Solar cells textbook:2024", clause: "problem 12.3", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "edited publications of the notebooks that print it" },
 });

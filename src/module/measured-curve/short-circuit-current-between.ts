@@ -23,4 +23,5 @@ export const shortCircuitCurrentBetween = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_SC" },
   expression: "currentBefore - voltageBefore * (currentAfter - currentBefore) / (voltageAfter - voltageBefore)",
   source: [{ in: "Solar cells textbook:2024", clause: "problem 12.3", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "edited publications of the notebooks that print it" },
 });

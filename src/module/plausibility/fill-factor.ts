@@ -21,4 +21,5 @@ export const fillFactor = /* @__PURE__ */ formula({
   gives: { unit: "1", symbol: "FF" },
   expression: "maximumPower / (openCircuitVoltage * shortCircuitCurrent)",
   source: [{ in: "PVEducation:undated", clause: "fill factor", grade: "original" }],
+  unproven: { because: "no publication found", sought: "worked fill factors in edited publications with every input printed" },
 });

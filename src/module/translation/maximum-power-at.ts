@@ -32,5 +32,6 @@ export const maximumPowerAt = /* @__PURE__ */ formula({
   source: [
     { in: "IEC 60891:2021", clause: "linear temperature correction", grade: "memory" },
   ],
+  unproven: { because: "no publication found", sought: "worked examples of the power at a cell temperature other than recalled ones" },
   note: "linear",
 });

@@ -30,4 +30,5 @@ export const maximumPowerByAbsolute = /* @__PURE__ */ formula({
   gives: { unit: "W", symbol: "P_max" },
   expression: "maximumPower + absolutePowerCoefficient * (cellTemperature - stcTemperature)",
   source: [{ in: "TU Delft ET3034TUx:2014", clause: "power of a module at an ambient of 15 °C", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "worked examples in edited publications; the one found stands on a forum" },
 });

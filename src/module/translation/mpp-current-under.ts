@@ -37,5 +37,6 @@ export const mppCurrentUnder = /* @__PURE__ */ formula({
   source: [
     { in: "IEC 60891:2021", clause: "linear temperature correction", grade: "memory" },
   ],
+  unproven: { because: "no publication found", sought: "worked examples of the current at the maximum power point at an irradiance" },
   note: "linear in irradiance and temperature; at low light the series resistance shifts the maximum power point",
 });

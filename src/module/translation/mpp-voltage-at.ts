@@ -30,7 +30,8 @@ export const mppVoltageAt = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_MPP" },
   expression: "mppVoltage * (1 + mppVoltageCoefficient * (cellTemperature - stcTemperature))",
   source: [
-    { in: "GSES handout:2011", clause: "worked example 1", grade: "original" },
+    { in: "GSES handout:2011", clause: "worked example 1, with the coefficient in V/K", grade: "original" },
   ],
+  unproven: { because: "no publication found", sought: "worked examples that print the coefficient of U_MPP in %/K; the absolute form is proven as module/voltage-at" },
   note: "linear; the coefficient must be that of U_MPP, never that of U_OC",
 });

@@ -33,5 +33,6 @@ export const openCircuitVoltageAt = /* @__PURE__ */ formula({
     { in: "Oscaro Power note:undated", clause: "detailed calculation", grade: "original" },
     { in: "IEC 62548-1:2023", clause: "maximum voltage of the PV array", grade: "memory" },
   ],
+  unproven: { because: "no publication found", sought: "worked examples that print the coefficient in %/K and every other input; those found are recalled or wrong; the absolute form is proven as module/voltage-at" },
   note: "linear; for crystalline silicon within about −40 °C to 85 °C of cell temperature",
 });

@@ -37,5 +37,6 @@ export const shortCircuitCurrentUnder = /* @__PURE__ */ formula({
   source: [
     { in: "IEC 60891:2021", clause: "linear temperature correction", grade: "memory" },
   ],
+  unproven: { because: "no publication found", sought: "worked examples of the short-circuit current at an irradiance and a cell temperature" },
   note: "linear in irradiance and temperature",
 });
