@@ -51,4 +51,7 @@ export const national = {
   "EREC G100:2022": { title: "Technical requirements for customers' export and import limitation schemes, issue 2", publisher: "Energy Networks Association", year: 2022, kind: "standard" },
   "NT basic connections:undated": { title: "Embedded generation standard for basic connections, Northern Territory", publisher: "Power and Water Corporation", year: null, kind: "standard" },
   "CEI 0-21:2019": { title: "Technical rules for the connection of active and passive users to the low-voltage networks", publisher: "CEI", year: 2019, kind: "standard" },
+  "CEI-UNEL 35023:1970": { title: "Voltage drop of cables for low voltage", publisher: "CEI-UNEL", year: 1970, kind: "standard" },
+  "AS/NZS 3008.1.1:2017": { title: "Electrical installations – Selection of cables", publisher: "Standards Australia", year: 2017, kind: "standard" },
+  "REBT guide annex 2:2003": { title: "Guía técnica de aplicación BT, anexo 2: cálculo de caídas de tensión", publisher: "Spanish Ministry of Industry", year: 2003, kind: "agency" },
 } as const satisfies Record<string, Source>;

@@ -27,6 +27,7 @@ export const frequencyDroopResponse = /* @__PURE__ */ formula({
   expression:
     "frequency > nominalFrequency + deadBand ? max(0, activeShareBefore - (frequency - nominalFrequency - deadBand) / (nominalFrequency * droop)) : frequency < nominalFrequency - deadBand ? min(availableShare, activeShareBefore + (nominalFrequency - deadBand - frequency) / (nominalFrequency * droop)) : activeShareBefore",
   source: [{ in: "IEEE 1547:2018", clause: "6.5.2.7, table 22", grade: "copied", seen: "UL1741SB test scripts:2026, FreqSupp" }],
+  unproven: { because: "no publication found", sought: "tables 38 and 39 of IEEE 1547.1 in an edited publication; they were seen in copies only" },
 });
 
 /**

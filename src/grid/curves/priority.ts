@@ -21,6 +21,7 @@ export const combinedActivePower = /* @__PURE__ */ formula({
   expression: "min(voltWattShare, frequencyDroopShare)",
   source: [{ in: "IEEE 1547.1:2020", clause: "tables 38 and 39", grade: "copied", seen: "UL1741SB test scripts:2026, RespPri" }],
   note: "the lower of the two",
+  unproven: { because: "no publication found", sought: "tables 38 and 39 of IEEE 1547.1 in an edited publication; they were seen in copies only" },
 });
 
 /** Active power left where the reactive power has priority. @function */

@@ -37,6 +37,7 @@ export const voltVarResponse = /* @__PURE__ */ formula({
     { in: "AS/NZS 4777.2:2020", clause: "3.3.2.3", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
   ],
   note: "level beyond the first and the last point, straight between the points",
+  unproven: { because: "no publication found", sought: "tables 38 and 39 of IEEE 1547.1 in an edited publication; they were seen in copies only" },
 });
 
 /**
@@ -76,4 +77,5 @@ export const voltVarResponseInVolts = /* @__PURE__ */ formula({
     { in: "AS/NZS 4777.2:2020", clause: "3.3.2.3", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
   ],
   note: "level beyond the first and the last point, straight between the points",
+  unproven: { because: "no publication found", sought: "worked point of a volt-var or volt-watt curve in volts" },
 });

@@ -28,6 +28,7 @@ export const voltWattResponse = /* @__PURE__ */ formula({
     { in: "AS/NZS 4777.2:2020", clause: "3.3.2.2", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
   ],
   note: "a ceiling: the plant may give less",
+  unproven: { because: "no publication found", sought: "tables 38 and 39 of IEEE 1547.1 in an edited publication; they were seen in copies only" },
 });
 
 /**
@@ -58,4 +59,5 @@ export const voltWattResponseInVolts = /* @__PURE__ */ formula({
     { in: "AS/NZS 4777.2:2020", clause: "3.3.2.2", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
   ],
   note: "a ceiling: the plant may give less",
+  unproven: { because: "no publication found", sought: "worked point of a volt-var or volt-watt curve in volts" },
 });

@@ -28,6 +28,7 @@ export const wattVarResponse = /* @__PURE__ */ formula({
   expression:
     "activeShare <= active1 ? reactive1 : activeShare < active2 ? reactive1 + (reactive2 - reactive1) * (activeShare - active1) / (active2 - active1) : activeShare < active3 ? reactive2 + (reactive3 - reactive2) * (activeShare - active2) / (active3 - active2) : reactive3",
   source: [{ in: "IEEE 1547:2018", clause: "5.3.4, active power-reactive power mode", grade: "copied", seen: "UL1741SB test scripts:2026, VoltReg/wv.py" }],
+  unproven: { because: "no publication found", sought: "tables 38 and 39 of IEEE 1547.1 in an edited publication; they were seen in copies only" },
 });
 
 /**

@@ -51,6 +51,7 @@ export const deviceSum = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_dev" },
   expression: "sum(deviceRatings)",
   source: [{ in: "NFPA 70:2017", clause: "705.12(A) and 705.12(B)(2)(3)(c)", grade: "copied", seen: "NEC 2017 transcription:undated" }],
+  unproven: { because: "no publication found", sought: "busbar with the devices of loads and sources in an edited publication; a mailing list agrees" },
 });
 
 /** Current that a power control system lets through, with the monitored current of other supplies. @function */

@@ -50,4 +50,5 @@ export const voltageUnbalance = /* @__PURE__ */ formula({
   expression:
     "max(max(lineVoltages) - sum(lineVoltages) / count(lineVoltages), sum(lineVoltages) / count(lineVoltages) - min(lineVoltages)) / (sum(lineVoltages) / count(lineVoltages))",
   source: [{ in: "Asean forum on unbalance:undated", clause: "thread 420624", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "three line voltages with their unbalance in an edited publication; one forum agrees, one manual rounds early" },
 });

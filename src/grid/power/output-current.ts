@@ -11,6 +11,7 @@ export const outputCurrentThreePhase = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I" },
   expression: "apparentPower / (sqrt(3) * lineVoltage)",
   source: [{ in: "Electrical Business:2018", clause: "opening test case, P = √3 U I cos φ", grade: "original" }],
+  unproven: { because: "no publication found", sought: "three-phase rated current with apparent power and line voltage printed" },
 });
 
 /** Current of a single-phase apparent power. @function */

@@ -24,6 +24,7 @@ export const relativeVoltageChangeAtShortCircuitPower = /* @__PURE__ */ formula(
   expression: "(activePower * cos(pi * networkImpedanceAngle / halfTurn) + reactivePower * sin(pi * networkImpedanceAngle / halfTurn)) / shortCircuitPower",
   source: [{ in: "VDE-AR-N 4105:2018", clause: "annex on voltage change", grade: "memory" }],
   note: "the same as (P R + Q X)/U², with R and X taken from short-circuit power and angle",
+  unproven: { because: "no publication found", sought: "worked voltage change with short-circuit power and angle printed" },
 });
 
 /**

@@ -8,10 +8,7 @@ export const ieee1547_1_2020_voltVarVoltage = /* @__PURE__ */ table({
   rowRule: "exact",
   columns: { point: ["reference", "1", "2", "3", "4"] },
   gives: { unit: "p.u.", symbol: "u_i" },
-  source: [
-    { in: "IEEE 1547.1:2020", clause: "volt-var curves; curve 1 is the default of IEEE 1547-2018", grade: "copied", seen: "UL1741SB test scripts:2026, VoltReg/vv.py" },
-    { in: "IEEE 1547.1:2020", clause: "volt-var curves", grade: "copied", seen: "IEEE 1547.1 test scripts:2022, p1547.py" },
-  ],
+  source: [{ in: "IEEE 1547.1:2020", clause: "volt-var curves; curve 1 is the default of IEEE 1547-2018", grade: "copied", seen: "UL1741SB test scripts:2026, VoltReg/vv.py" }],
   cells: `
     1 A  1.0   0.9   1.0   1.0   1.1
     1 B  1.0   0.92  0.98  1.02  1.08
@@ -29,10 +26,7 @@ export const ieee1547_1_2020_voltVarReactive = /* @__PURE__ */ table({
   rowRule: "exact",
   columns: { point: ["1", "2", "3", "4"] },
   gives: { unit: "p.u.", symbol: "q_i" },
-  source: [
-    { in: "IEEE 1547.1:2020", clause: "volt-var curves", grade: "copied", seen: "UL1741SB test scripts:2026, VoltReg/vv.py" },
-    { in: "IEEE 1547.1:2020", clause: "volt-var curves", grade: "copied", seen: "IEEE 1547.1 test scripts:2022, p1547.py" },
-  ],
+  source: [{ in: "IEEE 1547.1:2020", clause: "volt-var curves", grade: "copied", seen: "UL1741SB test scripts:2026, VoltReg/vv.py" }],
   cells: `
     1 A  0.25  0.0   0.0   -0.25
     1 B  0.44  0.0   0.0   -0.44
@@ -49,10 +43,7 @@ export const ieee1547_1_2020_voltVarResponseTime = /* @__PURE__ */ table({
   rows: { name: "curve", names: "in the first column", about: "curve" },
   rowRule: "exact",
   gives: { unit: "s", symbol: "T_r" },
-  source: [
-    { in: "IEEE 1547.1:2020", clause: "volt-var curves", grade: "copied", seen: "UL1741SB test scripts:2026, VoltReg/vv.py" },
-    { in: "IEEE 1547.1:2020", clause: "volt-var curves", grade: "copied", seen: "IEEE 1547.1 test scripts:2022, p1547.py" },
-  ],
+  source: [{ in: "IEEE 1547.1:2020", clause: "volt-var curves", grade: "copied", seen: "UL1741SB test scripts:2026, VoltReg/vv.py" }],
   cells: `
     1 A  10
     1 B  5
@@ -69,10 +60,7 @@ export const ieee1547_1_2020_voltWattVoltage = /* @__PURE__ */ table({
   rowRule: "exact",
   columns: { point: ["1", "2"] },
   gives: { unit: "p.u.", symbol: "u_i" },
-  source: [
-    { in: "IEEE 1547.1:2020", clause: "volt-watt curves; curve 1 is the default of IEEE 1547-2018", grade: "copied", seen: "IEEE 1547.1 test scripts:2022, p1547.py" },
-    { in: "IEEE 1547.1:2020", clause: "volt-watt curve 1", grade: "copied", seen: "UL1741SB test scripts:2026, vw.py" },
-  ],
+  source: [{ in: "IEEE 1547.1:2020", clause: "volt-watt curves; curve 1 is the default of IEEE 1547-2018", grade: "copied", seen: "IEEE 1547.1 test scripts:2022, p1547.py" }],
   cells: `
     1  1.06  1.1
     2  1.05  1.1

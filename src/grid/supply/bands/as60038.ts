@@ -14,6 +14,7 @@ export const as60038_2012_lowestVoltage = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_min" },
   expression: "nominalVoltage * (1 - as60038Lower)",
   source: [{ in: "AS 60038:2012", clause: "table 1", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });
 
 /** Highest supply voltage of AS 60038:2012. @function */
@@ -30,4 +31,5 @@ export const as60038_2012_highestVoltage = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_max" },
   expression: "nominalVoltage * (1 + as60038Upper)",
   source: [{ in: "AS 60038:2012", clause: "table 1", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });

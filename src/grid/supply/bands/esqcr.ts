@@ -14,6 +14,7 @@ export const esqcr_2002_lowestVoltage = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_min" },
   expression: "nominalVoltage * (1 - esqcrLower)",
   source: [{ in: "ESQCR:2002", clause: "regulation 27", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });
 
 /** Highest supply voltage of the regulations of Great Britain of 2002. @function */
@@ -30,4 +31,5 @@ export const esqcr_2002_highestVoltage = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_max" },
   expression: "nominalVoltage * (1 + esqcrUpper)",
   source: [{ in: "ESQCR:2002", clause: "regulation 27", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });

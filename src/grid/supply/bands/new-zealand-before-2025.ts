@@ -14,6 +14,7 @@ export const newZealand_2010_lowestVoltage = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_min" },
   expression: "nominalVoltage * (1 - newZealandOlderLower)",
   source: [{ in: "NZ low-voltage range:2010", clause: "supply range", grade: "reproduced", seen: "EEA on the supply range:2025, body" }],
+  unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });
 
 /** Highest supply voltage of New Zealand before 13 November 2025. @function */
@@ -30,4 +31,5 @@ export const newZealand_2010_highestVoltage = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_max" },
   expression: "nominalVoltage * (1 + newZealandOlderUpper)",
   source: [{ in: "NZ low-voltage range:2010", clause: "supply range", grade: "reproduced", seen: "EEA on the supply range:2025, body" }],
+  unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });

@@ -14,6 +14,7 @@ export const rd1955_2000_lowestVoltage = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_min" },
   expression: "nominalVoltage * (1 - rd1955Lower)",
   source: [{ in: "RD 1955/2000:2000", clause: "104.3", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });
 
 /** Highest supply voltage of Real Decreto 1955/2000. @function */
@@ -30,4 +31,5 @@ export const rd1955_2000_highestVoltage = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_max" },
   expression: "nominalVoltage * (1 + rd1955Upper)",
   source: [{ in: "RD 1955/2000:2000", clause: "104.3", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });

@@ -14,4 +14,5 @@ export const mcs_2012_voltageRiseTarget = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "ΔU_lim" },
   expression: "nominalVoltage * mcsShare",
   source: [{ in: "MCS guide:2012", clause: "a.c. cable", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "limit in volts at a printed nominal voltage" },
 });

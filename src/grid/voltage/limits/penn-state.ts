@@ -14,4 +14,5 @@ export const pennState_acVoltageTarget = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "ΔU_lim" },
   expression: "nominalVoltage * pennStateAcShare",
   source: [{ in: "Penn State AE 868:undated", clause: "lecture on wiring, a.c. side", grade: "original" }],
+  unproven: { because: "no publication found", sought: "limit in volts at a printed nominal voltage" },
 });

@@ -15,4 +15,5 @@ export const rd1699_2011_voltageChangeLimit = /* @__PURE__ */ formula({
   expression: "nominalVoltage * rd1699Share",
   source: [{ in: "RD 1699/2011:2011", clause: "12.3", grade: "copied" }],
   note: "from the regulating substation or transformer to the connection point, worst case; unchanged in later texts",
+  unproven: { because: "no publication found", sought: "limit in volts at a printed nominal voltage" },
 });

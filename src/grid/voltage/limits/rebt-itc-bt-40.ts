@@ -14,4 +14,5 @@ export const rebt_2002_voltageChangeLimit = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "ΔU_lim" },
   expression: "nominalVoltage * rebtItc40Share",
   source: [{ in: "REBT:2002", clause: "ITC-BT-40, section 5", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "limit in volts at a printed nominal voltage" },
 });

@@ -14,4 +14,5 @@ export const tor_undated_voltageChangeLimit = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "ΔU_lim" },
   expression: "nominalVoltage * torShare",
   source: [{ in: "TOR Erzeuger:undated", clause: "voltage change, low voltage", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "limit in volts at a printed nominal voltage" },
 });

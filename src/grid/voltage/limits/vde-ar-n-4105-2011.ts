@@ -15,4 +15,5 @@ export const vdeArN4105_2011_voltageChangeLimit = /* @__PURE__ */ formula({
   expression: "nominalVoltage * vde4105Of2011Share",
   source: [{ in: "VDE-AR-N 4105:2011", clause: "5.3", grade: "copied", seen: "Top50 Solar forum:undated, answer" }],
   note: "against the state without plants",
+  unproven: { because: "no publication found", sought: "limit in volts at a printed nominal voltage" },
 });

@@ -15,4 +15,5 @@ export const vdew_2001_voltageChangeLimit = /* @__PURE__ */ formula({
   expression: "nominalVoltage * vdewShare",
   source: [{ in: "VDEW guideline:2001", clause: "assessment scheme, p. 68 to 70", grade: "reproduced", seen: "SFV on the VDEW guideline:2001, body" }],
   note: "superseded in 2011",
+  unproven: { because: "no publication found", sought: "limit in volts at a printed nominal voltage" },
 });

@@ -14,4 +14,5 @@ export const westernPower_2017_voltageRiseTarget = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "ΔU_lim" },
   expression: "nominalVoltage * westernPowerShare",
   source: [{ in: "Western Power inverters:2017", clause: "installer checks", grade: "original" }],
+  unproven: { because: "no publication found", sought: "limit in volts at a printed nominal voltage" },
 });
