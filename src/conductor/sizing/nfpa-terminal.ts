@@ -36,7 +36,7 @@ export function nfpaTerminalChecks(
   const parallelConductors = given(cable.parallel ?? 1, "1");
   const conductor = cable.kind === "PV" ? "copper" : (cable.conductor ?? "copper");
   const needed = whenKnown({ continuousCurrent }, (known) => continuousCurrentWithMargin(known));
-  const places: readonly Terminal[] = terminals.length > 0 ? terminals : [{ at: "terminals" }];
+  const places: readonly Terminal[] = terminals.length > 0 ? terminals : [{ at: `${at}/terminals` }];
   return places.map((terminal) => {
     const column = columnOf(terminal, needed);
     const because =
@@ -49,7 +49,7 @@ export function nfpaTerminalChecks(
         parallelConductors,
       }),
     );
-    return withinTerminalAmpacity({ value: needed, limit, at: `${at}/${terminal.at}`, ...because });
+    return withinTerminalAmpacity({ value: needed, limit, at: terminal.at, ...because });
   });
 }
 

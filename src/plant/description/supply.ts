@@ -1,7 +1,8 @@
 import * as z from "zod/mini";
 import { rcdTypes } from "../../device/index.js";
+import { sourcePlaces } from "../../grid/index.js";
 import { surgeTypes } from "../../surge/index.js";
-import { deviceText, fact, finding, keysOf, name, note, oneOf, perhaps, perhapsOneOf, statedIn } from "./fields.js";
+import { deviceText, fact, finding, keysOf, name, oneOf, perhaps, perhapsOneOf, statedIn } from "./fields.js";
 
 /** A board: what feeds it and what it must carry. */
 export const boardSchema = z.strictObject({
@@ -10,7 +11,7 @@ export const boardSchema = z.strictObject({
   mainSwitch: finding("A", "rated current of its main switch", { above: 0, usual: [10, 10_000] }),
   supplyDevice: deviceText("device that feeds it from the supply side"),
   loadDevices: finding("A", "sum of the ratings of the devices of its loads", { from: 0, usual: [1, 100_000] }),
-  sourceAtOppositeEnd: perhaps("whether the plant feeds it at the end opposite to the supply"),
+  sourcePlace: perhapsOneOf(sourcePlaces, "where on the busbar the plant feeds it"),
   statedIn,
 });
 

@@ -143,7 +143,7 @@ function residualQuestion(sizing: Sizing, { route, index, inverters }: SizedAcRo
     earthing: earthingOf(sizing),
     asked: finding(route.rcdAsked, `routes[${index}].rcdAsked`),
     isolated: finding(inverter!.isolated, `${inverterPath}.isolated`),
-    declaredType: declared === undefined ? "not declared" : declared,
+    declaredType: declared ?? "not declared",
     leakageCurrent: finding(
       inverter!.residualCurrent?.standingLeakage,
       `${inverterPath}.residualCurrent.standingLeakage`,

@@ -1,4 +1,4 @@
-import { type Check, isMissing, type Known } from "../../formula/index.js";
+import { type Check, isMissing, type Known, missing } from "../../formula/index.js";
 import {
   loadedConductors,
   type RouteAmpacity,
@@ -6,6 +6,7 @@ import {
   type RouteVoltageChange,
   sizeConductor,
   type SizedConductor,
+  smallConductorLimit,
   stretchTemperature,
 } from "../../conductor/index.js";
 import { chooseProtectiveConductor } from "../../earthing/index.js";
@@ -27,6 +28,7 @@ import { combinedCurrent } from "./ac-formulas.js";
 import { type AcRoute, connectionOf, type PlantInverter } from "./ac-path.js";
 import { cableName, cableOf, stretchesOf, terminalsOf } from "./cables.js";
 import { totalLength } from "./lengths.js";
+import { isNecWiring, sizeEquipmentGrounding } from "./nec.js";
 import { acRiseWithinOwnersLimit } from "./owners-limits.js";
 import type { FeedFactor } from "./power-factor.js";
 import { finding, noteChoice, type Sizing } from "./sizing.js";
@@ -98,11 +100,18 @@ export function sizeAcRoute(sizing: Sizing, acRoute: AcRoute, feed: FeedFactor, 
         ...feed,
       })),
     });
+  const smallLimit = (area: Quantity<"area">) => {
+    const limit = isNecWiring(sizing) ? smallConductorLimit(area, cable.conductor ?? "copper") : null;
+    return limit === null ? {} : { smallConductorLimit: limit };
+  };
   const further = (area: Quantity<"area">, ampacity: RouteAmpacity): readonly Check[] => {
     const device = chosen.rating
-      ? chooseBreaker({ ...question, rating: chosen.rating, ampacity: ampacity.ampacity }).checks.filter(
-          (check) => !isOfTheDevice(check),
-        )
+      ? chooseBreaker({
+          ...question,
+          rating: chosen.rating,
+          ampacity: ampacity.ampacity,
+          ...smallLimit(area),
+        }).checks.filter((check) => !isOfTheDevice(check))
       : [];
     const limit = plant.limits?.acRise;
     return limit ? [...device, acRiseWithinOwnersLimit({ value: changeFor(area, ampacity).share, limit, at })] : device;
@@ -111,6 +120,7 @@ export function sizeAcRoute(sizing: Sizing, acRoute: AcRoute, feed: FeedFactor, 
     ...laid,
     carries: [{ what: "design current", current: designCurrent }],
     designCurrent,
+    continuousCurrent: designCurrent,
     terminals: inverters
       .filter(({ name }) => name === route.from)
       .map((inverter) => terminalsOf(inverter, `inverters[${plant.inverters.indexOf(inverter)}]`, "ac", at)),
@@ -118,7 +128,7 @@ export function sizeAcRoute(sizing: Sizing, acRoute: AcRoute, feed: FeedFactor, 
   });
   checks.push(...chosen.checks.filter(isOfTheDevice), ...sized.checks);
 
-  const protectiveConductor = protectiveConductorOf(sizing, acRoute, sized);
+  const protectiveConductor = protectiveConductorOf(sizing, acRoute, sized, chosen.rating);
   const change = sized.size && sized.ampacity ? changeFor(sized.size, sized.ampacity) : null;
   const lengths = route.stretches.map(({ length }) => length);
   return {
@@ -191,10 +201,18 @@ function protectiveConductorOf(
   sizing: Sizing,
   { route, index }: AcRoute,
   sized: SizedConductor,
+  device: Quantity<"current"> | null,
 ): Quantity<"area"> | null {
-  const { rules, checks } = sizing;
+  const { checks } = sizing;
   const stated = route.cable.protectiveConductor;
-  if (rules.wiring.startsWith("NFPA 70") || !sized.size) return null;
+  if (!sized.size) return null;
+  if (isNecWiring(sizing))
+    return sizeEquipmentGrounding(
+      sizing,
+      `${route.from}-${route.to}`,
+      device ?? missing(`routes[${index}].breaker.rating`),
+      sized.size,
+    ).size;
   noteChoice(sizing, `routes[${index}].cable.protectiveConductor`, stated);
   const choice = chooseProtectiveConductor({
     at: `${route.from}-${route.to}`,

@@ -7,6 +7,7 @@ import { proveBoards } from "./boards.js";
 import { sizeArrayBonding } from "./bonding.js";
 import { sizeGridSettings } from "./grid-settings.js";
 import { sizeGridVoltage } from "./grid-connection.js";
+import { isNecWiring, proveBusbar } from "./nec.js";
 import { feedFactorOf } from "./power-factor.js";
 import type { Sizing } from "./sizing.js";
 import type { StringGroup } from "./strings.js";
@@ -32,6 +33,7 @@ export function sizeAcSide(sizing: Sizing, groups: readonly StringGroup[], recor
     return proveAcRoute(sizing, route, fromSupply, recorder);
   });
   proveBoards(sizing, sized, ({ designCurrent }) => designCurrent);
+  if (isNecWiring(sizing)) proveBusbar(sizing, sized);
   const voltages = plant.inverters.map((inverter) => sizeGridVoltage(sizing, inverter, sized, feed, recorder));
   return {
     routes: sized.map(({ recorded }) => recorded),

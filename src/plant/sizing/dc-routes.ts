@@ -1,4 +1,4 @@
-import { type Check, type Known, missing } from "../../formula/index.js";
+import { type Check, type Known, missing, whenKnown } from "../../formula/index.js";
 import {
   routeVoltageChange,
   type RouteVoltageChange,
@@ -7,13 +7,14 @@ import {
   stretchTemperature,
 } from "../../conductor/index.js";
 import type { Quantity } from "../../quantity/index.js";
-import { stringVoltage } from "../../string/index.js";
+import { continuousCurrent, stringVoltage } from "../../string/index.js";
 import type { RecordedRoute } from "../record/record.js";
 import type { Recorder } from "../record/recorder.js";
 import { cableName, cableOf, type PlantRoute, stretchesOf, terminalsOf } from "./cables.js";
 import { maximumCurrentOf } from "./currents.js";
 import { totalLength } from "./lengths.js";
 import { dcDropWithinOwnersLimit } from "./owners-limits.js";
+import { isNecWiring, sizeEquipmentGrounding } from "./nec.js";
 import { noteChoice, type Sizing } from "./sizing.js";
 import type { StringGroup } from "./strings.js";
 import type { SizedTracker } from "./trackers.js";
@@ -72,12 +73,14 @@ export function sizeDcRoute(
     wiring: rules.wiring,
     carries: [{ what: "maximum current", current }, ...fusesOf(trackers, groups)],
     designCurrent: mppCurrent,
+    continuousCurrent: current,
     terminals: first ? [terminalsOf(first.inverter, first.inverterPath, "dc", at)] : [],
     ...(stated === undefined || stated === "choose" ? {} : { size: stated }),
     further,
   });
   sizing.checks.push(...sized.checks);
 
+  const grounding = isNecWiring(sizing) && sized.size ? groundingOf(sizing, at, current, sized.size) : null;
   const drop = new Map<StringGroup, Known<Quantity<"ratio">>>();
   for (const group of groups)
     drop.set(group, sized.size && sized.ampacity ? changes(sized, group).share : missing(`${path}.cable.size`));
@@ -94,7 +97,7 @@ export function sizeDcRoute(
       cable: cableName(route),
       size: recorder.perhaps(sized.size),
       sizeName: sized.name,
-      protectiveConductor: null,
+      protectiveConductor: recorder.perhaps(grounding?.size),
       fixedBy: sized.fixedBy.map(({ id }) => id),
       length: recorder.number(totalLength({ lengths })),
       circuits,
@@ -113,6 +116,12 @@ export function sizeDcRoute(
       })),
     },
   };
+}
+
+/** Equipment grounding conductor by the device that 690.9(B) would ask for, since string circuits may have none. */
+function groundingOf(sizing: Sizing, at: string, maximumCurrent: Known<Quantity<"current">>, area: Quantity<"area">) {
+  const device = whenKnown({ maximumCurrent }, (known) => continuousCurrent(known));
+  return sizeEquipmentGrounding(sizing, at, device, area);
 }
 
 /** What the string cables must carry besides their own current: their fuse, or the reverse current where there is none. */
