@@ -25,10 +25,11 @@ export {
   type Arrangement,
   type TrayKind,
   type Clearance,
+  type Loaded,
   type Stretch,
 } from "./stretch.js";
 export { wiringRules, isNfpa70, type Listed, type WiringRules } from "./wiring.js";
-export { ampacityOf, routeAmpacity, type AmpacityRequest, type RouteAmpacity } from "./ampacity/ampacity-of.js";
+export { ampacityOf, type AmpacityRequest } from "./ampacity/ampacity-of.js";
 export {
   ampacityInAir,
   ampacityInGround,
@@ -37,9 +38,15 @@ export {
   circuitsOfLayer,
   unequalGroupFactor,
 } from "./ampacity/compose.js";
+export { lightLoad, lightlyLoaded } from "./ampacity/lightly-loaded.js";
+export { routeAmpacity, type RouteAmpacity, type RouteAmpacityRequest } from "./ampacity/route-ampacity.js";
 export { routeMinimum } from "./ampacity/route-minimum.js";
 export { sizesTabulated, type LaidCable } from "./ampacity/sizes-tabulated.js";
 export { type AppliedFactor, type StretchAmpacity } from "./ampacity/stretch-ampacity.js";
+export { bs7671_2018_4b1 } from "./ampacity/bs/table-4b1.js";
+export { bs7671_2018_4e1a } from "./ampacity/bs/table-4e1a.js";
+export { bs7671_2018_4e4a } from "./ampacity/bs/table-4e4a.js";
+export { annexDCapacity } from "./ampacity/iec/annex-d.js";
 export { iec60364_5_52_2009_b_52_10 } from "./ampacity/iec/b-52-10.js";
 export { iec60364_5_52_2009_b_52_11 } from "./ampacity/iec/b-52-11.js";
 export { iec60364_5_52_2009_b_52_12 } from "./ampacity/iec/b-52-12.js";
@@ -57,6 +64,7 @@ export { iec60364_5_52_2009_b_52_21 } from "./ampacity/iec/b-52-21.js";
 export { iec60364_5_52_2009_b_52_3 } from "./ampacity/iec/b-52-3.js";
 export { iec60364_5_52_2009_b_52_4 } from "./ampacity/iec/b-52-4.js";
 export { iec60364_5_52_2009_b_52_5 } from "./ampacity/iec/b-52-5.js";
+export { iec60364_5_52_2001_method_d } from "./ampacity/iec/method-d-2001.js";
 export { conductorLimits } from "./ampacity/iec/table-52-1.js";
 export {
   ampacityInUse,
@@ -66,10 +74,11 @@ export {
   terminalColumnAmpacity,
 } from "./ampacity/nfpa/compose.js";
 export { currentCarryingConductors, conductorsThatCount, racewayIsShort } from "./ampacity/nfpa/count.js";
+export { disregardedSections, type Section } from "./ampacity/nfpa/disregarded.js";
 export { nfpaInsulations, type NfpaInsulation } from "./ampacity/nfpa/insulations.js";
 export { nfpa70_2014_rooftop_adders } from "./ampacity/nfpa/rooftop-adders-2014.js";
 export { nfpa70_2017_rooftopAmbient, nfpa70_2023_rooftopAmbient, rooftopAmbient } from "./ampacity/nfpa/rooftop.js";
-export { shortSectionAllowance, sectionMayBeDisregarded } from "./ampacity/nfpa/short-section.js";
+export { shortSectionAllowance, sectionMayBeDisregarded, totalLength } from "./ampacity/nfpa/short-section.js";
 export { nfpa70_2023_240_4_d } from "./ampacity/nfpa/small-conductors.js";
 export { nfpa70_2023_310_15_b_1_1 } from "./ampacity/nfpa/table-310-15-b-1-1.js";
 export { nfpa70_2023_310_15_b_1_2 } from "./ampacity/nfpa/table-310-15-b-1-2.js";
@@ -83,10 +92,24 @@ export { ambientBehindModules, conductorLimitFactor, pvAmbientFactor } from "./a
 export { usualConductorLimit } from "./ampacity/pv/ampacity.js";
 export { en50618_2014_a_3 } from "./ampacity/pv/en-50618-a-3.js";
 export { en50618_2014_a_4 } from "./ampacity/pv/en-50618-a-4.js";
+export { pvCableTemperatures } from "./ampacity/pv/temperatures.js";
+export {
+  lossHoursOf,
+  economicSizes,
+  type LoadStep,
+  type EconomicRequest,
+  type EconomicSize,
+} from "./loss/economic-size.js";
 export { lossGrowth, presentWorth, lossCostOverLife, purchaseCost, totalCost } from "./loss/economic.js";
 export { energyLost, lossHoursOfBin, lossHours, energyCost } from "./loss/energy.js";
 export { conductorLoss, totalLoss, lossShare } from "./loss/loss.js";
-export { type ConductorProperties, type Raceway, type PropertiesRequest } from "./resistance/conductor-properties.js";
+export {
+  type ConductorProperties,
+  type Raceway,
+  type PropertiesRequest,
+  type SizedRequest,
+} from "./resistance/conductor-properties.js";
+export { iec60228_2004_kt, measuredTo20 } from "./resistance/measured.js";
 export { temperatureCoefficientsAt20, resistivitiesAt20 } from "./resistance/metals.js";
 export { inParallel } from "./resistance/parallel.js";
 export { conductorProperties } from "./resistance/properties.js";
@@ -127,9 +150,11 @@ export {
   terminalTakesMetal,
   conductorCoolAtTerminal,
 } from "./sizing/conditions.js";
+export { changeWithinLimit, longestRun, smallestSizeForRun, type Run } from "./sizing/for-drop.js";
 export { hottestStretch } from "./sizing/hottest.js";
 export { minimumSections } from "./sizing/minimum-sections.js";
 export { withinTerminalAmpacity, smallConductorLimit } from "./sizing/nfpa-terminal.js";
+export { cableFitsPlace, cablePlaceChecks } from "./sizing/place-checks.js";
 export { stretchTemperature, routeTemperature } from "./sizing/route-temperature.js";
 export { sizeConductor, type SizingRequest, type SizedConductor } from "./sizing/size-conductor.js";
 export { type Terminal } from "./sizing/terminal.js";
@@ -137,6 +162,27 @@ export { threePhaseChangeByPower, twoConductorChangeByPower } from "./voltage/by
 export { directCurrentDrop, twoConductorDrop, threePhaseDrop } from "./voltage/drop.js";
 export { exactDropFromSending, exactDropFromReceiving } from "./voltage/exact.js";
 export { iec60364_5_52_2009_annexG, serviceResistivity, sectionForDrop } from "./voltage/iec-annex-g.js";
+export {
+  dropWithinAnnexG,
+  dropWithinBs7671,
+  dropWithinAsNzs3000,
+  riseWithinAsNzs4777,
+  riseWithinVde4105,
+  changeWithinRebt,
+  dropWithinRebt,
+  dropWithinNfpa70,
+  directDropWithinPractice,
+  alternatingDropWithinPractice,
+  directDropWithinMcs,
+} from "./voltage/limit-conditions.js";
+export { voltageLimitShares, annexGSupplement, annexGLimit } from "./voltage/limit-shares.js";
+export {
+  voltageLimits,
+  voltageLimitCheck,
+  type VoltageLimit,
+  type VoltageLimitKey,
+  type VoltageLimitRequest,
+} from "./voltage/limits.js";
 export { lineToNeutral, lineToLine } from "./voltage/line-to-neutral.js";
 export { longestDirectRun, longestTwoConductorRun, longestThreePhaseRun } from "./voltage/longest-run.js";
 export { dropByK, effectiveImpedance, reactiveFactorOf } from "./voltage/nfpa-k.js";
@@ -158,3 +204,13 @@ export {
   tabulatedDropByParts,
   bs7671_2018_temperatureCorrection,
 } from "./voltage/tabulated.js";
+export { asnzs3008_2017_42, asnzs3008_2017_singlePhase } from "./voltage/tables/asnzs-3008.js";
+export { bs7671_2018_4d1b } from "./voltage/tables/bs-4d1b.js";
+export { bs7671_2018_4d2b } from "./voltage/tables/bs-4d2b.js";
+export { bs7671_2018_4e1b } from "./voltage/tables/bs-4e1b.js";
+export { bs7671_2018_4e4b } from "./voltage/tables/bs-4e4b.js";
+export { bs7671_2018_4f2b } from "./voltage/tables/bs-4f2b.js";
+export { bs7671_2018_4f3b } from "./voltage/tables/bs-4f3b.js";
+export { eig_copper_drop } from "./voltage/tables/eig.js";
+export { rebt_guide_conductivities } from "./voltage/tables/rebt.js";
+export { unel35023_1970_single_core } from "./voltage/tables/unel-35023.js";

@@ -98,6 +98,9 @@ export const clearances = [
 ] as const satisfies readonly Listed[];
 export type Clearance = (typeof clearances)[number]["key"];
 
+/** Loaded conductors of a circuit: two for direct current and a single phase, three for three phases. */
+export type Loaded = 2 | 3 | "2" | "3";
+
 /** One stretch of a route, as the plant describes it. */
 export interface Stretch {
   readonly place: Place;
@@ -112,6 +115,8 @@ export interface Stretch {
   readonly trayKind?: TrayKind;
   /** Trays or ladders above each other; one where it is left out. */
   readonly trays?: number;
+  /** The group is of cables that span more than three adjacent sections. */
+  readonly unequalSizes?: boolean;
   /** Under a wooden ceiling. */
   readonly underCeiling?: boolean;
   readonly clearance?: Clearance;

@@ -1,3 +1,4 @@
+import { readSize } from "../size/size.js";
 import { isNfpa70 } from "../wiring.js";
 import type { ConductorProperties, PropertiesRequest } from "./conductor-properties.js";
 import { propertiesIec } from "./iec/properties.js";
@@ -9,5 +10,6 @@ import { propertiesNfpa } from "./nfpa/properties.js";
  * @throws InputError where the resistance of the size is not tabulated
  */
 export function conductorProperties(request: PropertiesRequest): ConductorProperties {
-  return isNfpa70(request.wiring) ? propertiesNfpa(request) : propertiesIec(request);
+  const size = readSize(request.size, request.wiring);
+  return isNfpa70(request.wiring) ? propertiesNfpa({ ...request, size }) : propertiesIec({ ...request, size });
 }

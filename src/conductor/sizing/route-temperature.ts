@@ -1,6 +1,6 @@
 import { isMissing, type Known, missing, whenKnown } from "../../formula/index.js";
 import type { Input, Quantity } from "../../quantity/index.js";
-import type { RouteAmpacity } from "../ampacity/ampacity-of.js";
+import type { RouteAmpacity } from "../ampacity/route-ampacity.js";
 import type { StretchAmpacity } from "../ampacity/stretch-ampacity.js";
 import { conductorTemperatureAtLoad } from "../resistance/temperature.js";
 import { hottestStretch } from "./hottest.js";

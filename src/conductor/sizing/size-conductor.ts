@@ -1,6 +1,6 @@
 import { type Check, type Choice, chooseAmong, type Known } from "../../formula/index.js";
 import { InputError, type Input, type Quantity } from "../../quantity/index.js";
-import { type RouteAmpacity, routeAmpacity } from "../ampacity/ampacity-of.js";
+import { type RouteAmpacity, routeAmpacity } from "../ampacity/route-ampacity.js";
 import { conductorOf } from "../ampacity/iec/ampacity.js";
 import { type LaidCable, sizesTabulated } from "../ampacity/sizes-tabulated.js";
 import { iec60228_2004_sections } from "../size/iec-sections.js";

@@ -1,6 +1,6 @@
 import { type Check, isMissing, type Known } from "../../formula/index.js";
 import type { Input, Quantity } from "../../quantity/index.js";
-import type { RouteAmpacity } from "../ampacity/ampacity-of.js";
+import type { RouteAmpacity } from "../ampacity/route-ampacity.js";
 import type { ConductorMetal } from "../cable.js";
 import { conductorCoolAtTerminal, terminalHoldsLarge, terminalHoldsSmall, terminalTakesMetal } from "./conditions.js";
 import { routeTemperature } from "./route-temperature.js";

@@ -27,7 +27,7 @@ export function loadedConductors(circuit: CircuitKind): 2 | 3 {
 export interface RoutePart {
   readonly length: Input<"length">;
   readonly cable: Cable;
-  readonly size: Quantity<"area">;
+  readonly size: string | number | Quantity<"area">;
   readonly current: Known<Input<"current">>;
   /** Temperature of the conductor: its limit for the safe value, its temperature at the load for the real one. */
   readonly temperature: Known<Input<"temperature">>;

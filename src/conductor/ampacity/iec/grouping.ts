@@ -1,7 +1,7 @@
 import type { Quantity } from "../../../quantity/index.js";
 import type { CableKind } from "../../cable.js";
 import type { Clearance, ReferenceMethod, Stretch } from "../../stretch.js";
-import { circuitsOfLayer } from "../compose.js";
+import { circuitsOfLayer, unequalGroupFactor } from "../compose.js";
 import { refuse } from "../refusal.js";
 import { iec60364_5_52_2009_b_52_17 } from "./b-52-17.js";
 import { iec60364_5_52_2009_b_52_18 } from "./b-52-18.js";
@@ -25,6 +25,10 @@ export function groupingIec(
   kind: CableKind,
   circuits: Quantity<"ratio">,
 ): Grouping {
+  if (stretch.unequalSizes === true && method !== "D1" && method !== "D2") {
+    const note = "the cables of the group are of different sizes, so the factor is 1/√n";
+    return { factor: unequalGroupFactor({ circuits }), note };
+  }
   switch (method) {
     case "A1":
     case "A2":

@@ -34,3 +34,22 @@ export const sectionMayBeDisregarded = /* @__PURE__ */ condition({
   limit: { unit: "m", symbol: "L_s", about: "length that may be disregarded" },
   source: [{ in: "NFPA 70:2023", clause: "310.14(A)(2), exception", grade: "copied" }],
 });
+
+/**
+ * Length of several sections together.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { totalLength } from "pv-to-grid/conductor";
+ * totalLength({ lengths: ["1.2 m", "0.8 m"] }).text; // "2"
+ * ```
+ */
+export const totalLength = /* @__PURE__ */ formula({
+  id: "conductor/total-length", about: "length of several sections together",
+  takes: { lengths: { each: "m", symbol: "L_i", about: "length of each section", from: 0 } },
+  gives: { unit: "m", symbol: "L" },
+  expression: "sum(lengths)",
+  source: [{ in: "common practice", clause: "lengths in series add", grade: "common-practice" }],
+  unproven: { because: "definition" },
+});

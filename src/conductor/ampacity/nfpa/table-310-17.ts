@@ -21,10 +21,14 @@ export const nfpa70_2023_310_17 = /* @__PURE__ */ table({
     { in: "NFPA 70:2020", clause: "table 310.17", grade: "copied" },
     { in: "NFPA 70:2017", clause: "table 310.15(B)(17)", grade: "copied" },
   ],
+  differences: [
+    { cell: "18 AWG | copper | 90 °C", ships: "14", others: "18", why: "the Mexican standard built on the edition of 2011 prints 14 A; the smaller is the safer" },
+    { cell: "16 AWG | copper | 90 °C", ships: "18", others: "24", why: "the Mexican standard built on the edition of 2011 prints 18 A; the smaller is the safer" },
+  ],
   note: "aluminium columns hold for copper-clad aluminium too; the table has not changed from 2011 to 2023",
   cells: `
-    18 AWG      –     –     18    –    –     –
-    16 AWG      –     –     24    –    –     –
+    18 AWG      –     –     14    –    –     –
+    16 AWG      –     –     18    –    –     –
     14 AWG      25    30    35    –    –     –
     12 AWG      30    35    40    25   30    35
     10 AWG      40    50    55    35   40    45

@@ -1,6 +1,6 @@
 import { given, InputError, type Quantity } from "../../../quantity/index.js";
 import type { Cable } from "../../cable.js";
-import type { ConductorProperties, PropertiesRequest } from "../conductor-properties.js";
+import type { ConductorProperties, SizedRequest } from "../conductor-properties.js";
 import { temperatureCoefficientsAt20 } from "../metals.js";
 import { parallelled } from "../parallel.js";
 import { reactanceAtFrequency } from "../reactance-laws.js";
@@ -22,7 +22,7 @@ import { iec60228_2004_class5 } from "./class-5.js";
 const SKIN_EFFECT_FROM = 185;
 
 /** Resistance and reactance of a cable of IEC 60228. */
-export function propertiesIec(request: PropertiesRequest): ConductorProperties {
+export function propertiesIec(request: SizedRequest): ConductorProperties {
   const { cable, size, temperature, direct, frequency = "50 Hz" } = request;
   const conductor = cable.kind === "PV" ? "copper" : (cable.conductor ?? "copper");
   const hot = resistanceAtTemperature({
@@ -63,19 +63,16 @@ function resistanceAt20Of(cable: Cable, section: Quantity<"area">): Quantity<"re
   return iec60228_2004_class5({ section, metal });
 }
 
-function formationOf({ cable, arrangement }: PropertiesRequest): string {
+function formationOf({ cable, arrangement }: SizedRequest): string {
   if (cable.kind === "multi-core") return "multi-core";
   if (arrangement === "spaced") return "spaced";
   return arrangement === "flat" || arrangement === "vertical" ? "flat touching" : "trefoil";
 }
 
-function withSkinEffect(
-  hot: Quantity<"resistancePerLength">,
-  request: PropertiesRequest,
-): Quantity<"resistancePerLength"> {
+function withSkinEffect(hot: Quantity<"resistancePerLength">, request: SizedRequest): Quantity<"resistancePerLength"> {
   const { loaded, arrangement, frequency = "50 Hz" } = request;
   const argumentSquared = skinEffectArgument({ resistancePerLength: hot, frequency, skinConstant: 1 });
-  const proximity = loaded === 3 ? proximityEffectOfThree : proximityEffectOfTwo;
+  const proximity = Number(loaded) === 3 ? proximityEffectOfThree : proximityEffectOfTwo;
   return alternatingResistance({
     resistancePerLength: hot,
     skinEffect: skinEffectFactor({ argumentSquared }),

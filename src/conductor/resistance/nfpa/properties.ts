@@ -1,6 +1,6 @@
 import { given, type Quantity } from "../../../quantity/index.js";
 import { sizeName } from "../../size/size.js";
-import type { ConductorProperties, PropertiesRequest } from "../conductor-properties.js";
+import type { ConductorProperties, SizedRequest } from "../conductor-properties.js";
 import { parallelled } from "../parallel.js";
 import { alternatingResistance, proximityEffectOfThree, skinEffectArgument, skinEffectFactor } from "../skin-effect.js";
 import { diameterOverSpacing } from "../spacing-ratio.js";
@@ -10,7 +10,7 @@ import { nfpa70_2017_table_9_resistance } from "./table-9-resistance.js";
 import { resistanceFrom75, temperatureCoefficientsAt75 } from "./temperature.js";
 
 /** Resistance and reactance of a conductor of NFPA 70, chapter 9. */
-export function propertiesNfpa(request: PropertiesRequest): ConductorProperties {
+export function propertiesNfpa(request: SizedRequest): ConductorProperties {
   const { cable, temperature, direct } = request;
   const conductor = cable.kind === "PV" ? "copper" : (cable.conductor ?? "copper");
   const temperatureCoefficientAt75 = temperatureCoefficientsAt75({ conductor });
@@ -27,16 +27,13 @@ export function propertiesNfpa(request: PropertiesRequest): ConductorProperties 
   });
 }
 
-function directAt75({ cable, size }: PropertiesRequest): Quantity<"resistancePerLength"> {
+function directAt75({ cable, size }: SizedRequest): Quantity<"resistancePerLength"> {
   const metal = cable.kind === "PV" ? "coated copper" : cable.conductor === "aluminium" ? "aluminium" : "plain copper";
   return nfpa70_2017_table_8({ size: sizeName(size), make: "stranded", metal });
 }
 
 // Table 9 leaves out some sizes; their resistance comes from table 8 and the skin effect.
-function alternatingAt75(
-  request: PropertiesRequest,
-  conductor: "copper" | "aluminium",
-): Quantity<"resistancePerLength"> {
+function alternatingAt75(request: SizedRequest, conductor: "copper" | "aluminium"): Quantity<"resistancePerLength"> {
   const size = sizeName(request.size);
   const { raceway = "steel" } = request;
   if (nfpa70_2017_table_9_resistance.rows().includes(size)) {
@@ -52,7 +49,7 @@ function alternatingAt75(
 }
 
 // A smaller size has the higher reactance, so the next smaller one of the table is on the safe side.
-function reactanceOf({ size, raceway = "steel" }: PropertiesRequest): Quantity<"resistancePerLength"> {
+function reactanceOf({ size, raceway = "steel" }: SizedRequest): Quantity<"resistancePerLength"> {
   const names = nfpa70_2017_table_8.rows();
   const upTo = names.slice(0, names.indexOf(sizeName(size)) + 1);
   const row = upTo.findLast((name) => nfpa70_2017_table_9_reactance.rows().includes(name));
