@@ -37,7 +37,7 @@ export const verticalRodResistance = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { pipeElectrodeResistance } from "pv-to-grid/earthing";
- * pipeElectrodeResistance({ soilResistivity: "65 Ω·m", rodLength: "3 m", rodDiameter: "40 mm" }).show(); // "19.67 Ω"
+ * pipeElectrodeResistance({ soilResistivity: "65 Ω·m", rodLength: "300 mm", rodDiameter: "4 mm" }).show(); // "196.7 Ω"
  * ```
  */
 export const pipeElectrodeResistance = /* @__PURE__ */ formula({

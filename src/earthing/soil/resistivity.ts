@@ -6,7 +6,7 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { nbsReport108_soil } from "pv-to-grid/earthing";
- * nbsReport108_soil({ soil: "clay, shale, gumbo, loam", value: "average" }).text; // "4060"
+ * nbsReport108_soil({ soil: "clay, shale, gumbo, loam", statistic: "average" }).text; // "4060"
  * ```
  */
 export const nbsReport108_soil = /* @__PURE__ */ table({
@@ -14,7 +14,7 @@ export const nbsReport108_soil = /* @__PURE__ */ table({
   about: "resistivity of soils as measured in a national survey",
   rows: { name: "soil", names: "in the first column" },
   rowRule: "exact",
-  columns: { value: ["average", "lowest", "highest"] },
+  columns: { statistic: ["average", "lowest", "highest"] },
   gives: { unit: "Ω·cm", symbol: "ρ" },
   source: [
     { in: "NBS Report 108:1918", clause: "table of resistivities", grade: "reproduced", seen: "Megger Getting Down to Earth:2010, table I, p. 9" },
@@ -33,7 +33,7 @@ export const nbsReport108_soil = /* @__PURE__ */ table({
  * @example
  * ```ts
  * import { ieee142_2007_soil } from "pv-to-grid/earthing";
- * ieee142_2007_soil({ soil: "silty sand", value: "lowest" }).text; // "100"
+ * ieee142_2007_soil({ soil: "silty sand", statistic: "lowest" }).text; // "100"
  * ```
  */
 export const ieee142_2007_soil = /* @__PURE__ */ table({
@@ -41,7 +41,7 @@ export const ieee142_2007_soil = /* @__PURE__ */ table({
   about: "typical range of soil resistivity by class of soil",
   rows: { name: "soil", names: "in the first column" },
   rowRule: "exact",
-  columns: { value: ["lowest", "highest"] },
+  columns: { statistic: ["lowest", "highest"] },
   gives: { unit: "Ω·m", symbol: "ρ" },
   source: [{ in: "IEEE 142:2007", clause: "table of soil resistivities", grade: "copied", seen: "Pangonilo note:undated, table 1" }],
   differences: [
@@ -63,7 +63,7 @@ export const ieee142_2007_soil = /* @__PURE__ */ table({
  * @example
  * ```ts
  * import { omics2015_ground } from "pv-to-grid/earthing";
- * omics2015_ground({ ground: "boulder clay", value: "highest" }).text; // "35"
+ * omics2015_ground({ ground: "boulder clay", statistic: "highest" }).text; // "35"
  * ```
  */
 export const omics2015_ground = /* @__PURE__ */ table({
@@ -71,7 +71,7 @@ export const omics2015_ground = /* @__PURE__ */ table({
   about: "typical range of resistivity of common geological materials",
   rows: { name: "ground", names: "in the first column" },
   rowRule: "exact",
-  columns: { value: ["lowest", "highest"] },
+  columns: { statistic: ["lowest", "highest"] },
   gives: { unit: "Ω·m", symbol: "ρ" },
   source: [{ in: "OMICS resistivity table:2015", clause: "table 2", grade: "original" }],
   cells: `

@@ -6,18 +6,18 @@ import { formula, table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { voltageDuringFault } from "pv-to-grid/protection";
- * voltageDuringFault({ voltageFactor: "1.1", lineToLine: "400 V" }).text; // "440"
+ * voltageDuringFault({ faultVoltageFactor: "1.1", lineToLine: "400 V" }).text; // "440"
  * ```
  */
 export const voltageDuringFault = /* @__PURE__ */ formula({
   id: "protection/voltage-during-fault",
   about: "driving voltage between lines during a fault",
   takes: {
-    voltageFactor: { unit: "1", symbol: "c", about: "voltage during the fault over the nominal one", above: 0, to: 1.1 },
+    faultVoltageFactor: { unit: "1", symbol: "c", about: "voltage during the fault over the nominal one", above: 0, to: 1.1 },
     lineToLine: { unit: "V", symbol: "U_n", about: "nominal voltage between lines", above: 0, usual: [100, 1000] },
   },
   gives: { unit: "V", symbol: "c U" },
-  expression: "voltageFactor * lineToLine",
+  expression: "faultVoltageFactor * lineToLine",
   source: [{ in: "IEC 60909-0:2016", clause: "table 1, equation 33", grade: "memory" }],
   unproven: { because: "composition only" },
 });

@@ -6,18 +6,18 @@ import { formula } from "../../formula/index.js";
  * @example
  * ```ts
  * import { networkImpedance } from "pv-to-grid/protection";
- * networkImpedance({ networkVoltage: "22 kV", shortCircuitPower: "500 MVA" }).text; // "0.968"
+ * networkImpedance({ referredVoltage: "22 kV", shortCircuitPower: "500 MVA" }).text; // "0.968"
  * ```
  */
 export const networkImpedance = /* @__PURE__ */ formula({
   id: "protection/network-impedance",
   about: "impedance of a network a phase, from its short-circuit power",
   takes: {
-    networkVoltage: { unit: "V", symbol: "U_n", about: "nominal voltage between lines, on the side to which the impedance is referred", above: 0, usual: [100, 500000] },
+    referredVoltage: { unit: "V", symbol: "U_n", about: "nominal voltage between lines, on the side to which the impedance is referred", above: 0, usual: [100, 500000] },
     shortCircuitPower: { unit: "VA", symbol: "S_k", about: "short-circuit power of the network", above: 0, usual: [10000, 100000000000] },
   },
   gives: { unit: "Ω", symbol: "Z_Q" },
-  expression: "networkVoltage ^ 2 / shortCircuitPower",
+  expression: "referredVoltage ^ 2 / shortCircuitPower",
   source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "original" }],
   note: "IEC 60909 multiplies by the voltage factor; the sheet does not",
 });

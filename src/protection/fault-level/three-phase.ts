@@ -28,14 +28,14 @@ export interface PhaseFault {
  * ```ts
  * import { threePhaseFault } from "pv-to-grid/protection";
  * const fault = threePhaseFault(
- *   { lineToLine: "380 V", voltageFactor: "1" },
+ *   { lineToLine: "380 V", faultVoltageFactor: "1" },
  *   [{ resistance: "0 mΩ", reactance: "4.4403 mΩ" }, { resistance: "0.1015 mΩ", reactance: "0.1125 mΩ" }],
  * );
  * "current" in fault && fault.current.in("kA").show(); // "48.18 kA"
  * ```
  */
 export function threePhaseFault(
-  supply: { readonly lineToLine: Input<"voltage">; readonly voltageFactor: Input<"ratio"> },
+  supply: { readonly lineToLine: Input<"voltage">; readonly faultVoltageFactor: Input<"ratio"> },
   parts: readonly Known<PhasePath>[],
 ): Known<PhaseFault> {
   const absent = parts.flatMap((part) => (isMissing(part) ? part.missing : []));
@@ -96,11 +96,11 @@ export function transformerPath(plate: TransformerPlate): {
   readonly path: Known<{ readonly resistance: Quantity<"resistance">; readonly reactance: Quantity<"resistance"> }>;
 } {
   const { transformerPower, shortCircuitVoltage, lineToLine, loadLoss } = plate;
-  const impedance = transformerImpedance({ shortCircuitVoltage, networkVoltage: lineToLine, transformerPower });
+  const impedance = transformerImpedance({ shortCircuitVoltage, referredVoltage: lineToLine, transformerPower });
   const path = whenKnown({ loadLoss }, (known) => {
     const resistance = transformerResistance({
       loadLoss: known.loadLoss,
-      networkVoltage: lineToLine,
+      referredVoltage: lineToLine,
       transformerPower,
     });
     const reactance = transformerReactance({

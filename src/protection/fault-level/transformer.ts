@@ -48,7 +48,7 @@ export const transformerFaultCurrent = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { transformerImpedance } from "pv-to-grid/protection";
- * transformerImpedance({ shortCircuitVoltage: "5.75 %", networkVoltage: "380 V", transformerPower: "2000 kVA" }).text; // "0.0041515"
+ * transformerImpedance({ shortCircuitVoltage: "5.75 %", referredVoltage: "380 V", transformerPower: "2000 kVA" }).text; // "0.0041515"
  * ```
  */
 export const transformerImpedance = /* @__PURE__ */ formula({
@@ -56,11 +56,11 @@ export const transformerImpedance = /* @__PURE__ */ formula({
   about: "impedance of a transformer a phase, referred to a side",
   takes: {
     shortCircuitVoltage: { unit: "1", symbol: "u_k", about: "short-circuit voltage of the transformer over its rated voltage", above: 0, below: 0.3 },
-    networkVoltage: { unit: "V", symbol: "U_n", about: "nominal voltage between lines, on the side to which the impedance is referred", above: 0, usual: [100, 500000] },
+    referredVoltage: { unit: "V", symbol: "U_n", about: "nominal voltage between lines, on the side to which the impedance is referred", above: 0, usual: [100, 500000] },
     transformerPower: { unit: "VA", symbol: "S_n", about: "rated power of the transformer", above: 0, usual: [1000, 100000000] },
   },
   gives: { unit: "Ω", symbol: "Z_T" },
-  expression: "shortCircuitVoltage * networkVoltage ^ 2 / transformerPower",
+  expression: "shortCircuitVoltage * referredVoltage ^ 2 / transformerPower",
   source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "original" }],
 });
 
@@ -70,7 +70,7 @@ export const transformerImpedance = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { transformerResistance } from "pv-to-grid/protection";
- * transformerResistance({ loadLoss: "4.8 kW", networkVoltage: "400 V", transformerPower: "400 kVA" }).text; // "0.0048"
+ * transformerResistance({ loadLoss: "4.8 kW", referredVoltage: "400 V", transformerPower: "400 kVA" }).text; // "0.0048"
  * ```
  */
 export const transformerResistance = /* @__PURE__ */ formula({
@@ -78,7 +78,7 @@ export const transformerResistance = /* @__PURE__ */ formula({
   about: "resistance of a transformer a phase, from its load loss",
   takes: {
     loadLoss: { unit: "W", symbol: "P_k", about: "load loss of the transformer at its rated current", above: 0, usual: [10, 1000000] },
-    networkVoltage: { unit: "V", symbol: "U_n", about: "nominal voltage between lines, on the side to which the impedance is referred", above: 0, usual: [100, 500000] },
+    referredVoltage: { unit: "V", symbol: "U_n", about: "nominal voltage between lines, on the side to which the impedance is referred", above: 0, usual: [100, 500000] },
     transformerPower: { unit: "VA", symbol: "S_n", about: "rated power of the transformer", above: 0, usual: [1000, 100000000] },
   },
   constants: {
@@ -92,7 +92,7 @@ export const transformerResistance = /* @__PURE__ */ formula({
     },
   },
   gives: { unit: "Ω", symbol: "R_T" },
-  expression: "loadLoss / oneWatt * oneVoltAmpere * networkVoltage ^ 2 / transformerPower ^ 2",
+  expression: "loadLoss / oneWatt * oneVoltAmpere * referredVoltage ^ 2 / transformerPower ^ 2",
   source: [{ in: "IEC 60909-0:2016", clause: "equation 8", grade: "memory" }],
   unproven: { because: "no publication found", sought: "transformer resistance from load loss worked in numbers" },
 });

@@ -31,6 +31,6 @@ export function disconnectionTime(
   const voltage = given(lineToEarth, "V");
   const last = given(`${iec60364_4_41_2017_41_1.rows().at(-1)!} V`, "V");
   return voltageWithinTable({ value: voltage, limit: last }).verdict === "met"
-    ? iec60364_4_41_2017_41_1({ lineToEarth: voltage, system, current: "a.c." })
-    : iec60364_4_41_2017_41_1_above({ voltage: "above 400 V", system, current: "a.c." });
+    ? iec60364_4_41_2017_41_1({ lineToEarth: voltage, system, currentKind: "a.c." })
+    : iec60364_4_41_2017_41_1_above({ voltageRange: "above 400 V", system, currentKind: "a.c." });
 }

@@ -150,16 +150,20 @@ function withLoop(
   loop: Known<FaultLoop>,
 ): Disconnection {
   const { lineToEarth } = question;
-  const voltageFactor = factorFor(question);
+  const faultVoltageFactor = factorFor(question);
   const largest = whenKnown({ lineToEarth, current }, (known) =>
     largestLoopImpedanceAtLowVoltage({
       lineToEarth: known.lineToEarth,
-      voltageFactor,
+      faultVoltageFactor,
       operatingCurrent: known.current,
     }),
   );
   const smallest = whenKnown({ lineToEarth, loop }, (known) =>
-    smallestEarthFaultCurrent({ lineToEarth: known.lineToEarth, voltageFactor, loopImpedance: known.loop.impedance }),
+    smallestEarthFaultCurrent({
+      lineToEarth: known.lineToEarth,
+      faultVoltageFactor,
+      loopImpedance: known.loop.impedance,
+    }),
   );
   const value = isMissing(loop) ? loop : loop.impedance;
   return Object.freeze({

@@ -6,7 +6,7 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { iec60364_4_41_2017_41_1 } from "pv-to-grid/protection";
- * iec60364_4_41_2017_41_1({ lineToEarth: "230 V", system: "TN", current: "a.c." }).text; // "0.4"
+ * iec60364_4_41_2017_41_1({ lineToEarth: "230 V", system: "TN", currentKind: "a.c." }).text; // "0.4"
  * ```
  */
 export const iec60364_4_41_2017_41_1 = /* @__PURE__ */ table({
@@ -14,7 +14,7 @@ export const iec60364_4_41_2017_41_1 = /* @__PURE__ */ table({
   about: "longest time until disconnection in final circuits, edition of 2017",
   rows: { name: "lineToEarth", unit: "V", symbol: "U_0", above: 50, to: 400 },
   rowRule: "next above",
-  columns: { system: ["TN", "TT"], current: ["a.c.", "d.c."] },
+  columns: { system: ["TN", "TT"], currentKind: ["a.c.", "d.c."] },
   gives: { unit: "s", symbol: "t" },
   source: [{ in: "IEC 60364-4-41:2017", clause: "table 41.1", grade: "reproduced", seen: "elektroseminar page:undated" }],
   cellGrades: {
@@ -35,15 +35,15 @@ export const iec60364_4_41_2017_41_1 = /* @__PURE__ */ table({
  * @example
  * ```ts
  * import { iec60364_4_41_2017_41_1_above } from "pv-to-grid/protection";
- * iec60364_4_41_2017_41_1_above({ voltage: "above 400 V", system: "TN", current: "a.c." }).text; // "0.1"
+ * iec60364_4_41_2017_41_1_above({ voltageRange: "above 400 V", system: "TN", currentKind: "a.c." }).text; // "0.1"
  * ```
  */
 export const iec60364_4_41_2017_41_1_above = /* @__PURE__ */ table({
   id: "protection/iec-60364-4-41-2017-41-1-above",
   about: "longest time until disconnection in final circuits above 400 V to earth, edition of 2017",
-  rows: { name: "voltage", names: "in the first column" },
+  rows: { name: "voltageRange", names: "in the first column" },
   rowRule: "exact",
-  columns: { system: ["TN", "TT"], current: ["a.c.", "d.c."] },
+  columns: { system: ["TN", "TT"], currentKind: ["a.c.", "d.c."] },
   gives: { unit: "s", symbol: "t" },
   source: [{ in: "IEC 60364-4-41:2017", clause: "table 41.1, last row", grade: "copied", seen: "REBT:2002, ITC-BT-24, table 1" }],
   cells: `

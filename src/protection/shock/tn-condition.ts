@@ -27,7 +27,7 @@ export const largestLoopImpedance = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { largestLoopImpedanceAtLowVoltage } from "pv-to-grid/protection";
- * largestLoopImpedanceAtLowVoltage({ lineToEarth: "230 V", voltageFactor: "0.95", operatingCurrent: "160 A" }).show(); // "1.366 Ω"
+ * largestLoopImpedanceAtLowVoltage({ lineToEarth: "230 V", faultVoltageFactor: "0.95", operatingCurrent: "160 A" }).show(); // "1.366 Ω"
  * ```
  */
 export const largestLoopImpedanceAtLowVoltage = /* @__PURE__ */ formula({
@@ -35,11 +35,11 @@ export const largestLoopImpedanceAtLowVoltage = /* @__PURE__ */ formula({
   about: "largest loop impedance at which a device disconnects in time at the lowest voltage",
   takes: {
     lineToEarth: { unit: "V", symbol: "U_0", about: "nominal voltage between line and earth", above: 0, usual: [50, 700] },
-    voltageFactor: { unit: "1", symbol: "C_min", about: "voltage during the fault over the nominal one", above: 0, to: 1.1 },
+    faultVoltageFactor: { unit: "1", symbol: "C_min", about: "voltage during the fault over the nominal one", above: 0, to: 1.1 },
     operatingCurrent: { unit: "A", symbol: "I_a", about: "current at which the device disconnects in time", above: 0, usual: [1, 100000] },
   },
   gives: { unit: "Ω", symbol: "Z_s,max" },
-  expression: "voltageFactor * lineToEarth / operatingCurrent",
+  expression: "faultVoltageFactor * lineToEarth / operatingCurrent",
   source: [{ in: "BS 7671:2018", clause: "411.4.4", grade: "memory" }],
 });
 
@@ -91,7 +91,7 @@ export const earthFaultCurrent = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { smallestEarthFaultCurrent } from "pv-to-grid/protection";
- * smallestEarthFaultCurrent({ lineToEarth: "230 V", voltageFactor: "0.95", loopImpedance: "0.6 Ω" }).show(); // "364.2 A"
+ * smallestEarthFaultCurrent({ lineToEarth: "230 V", faultVoltageFactor: "0.95", loopImpedance: "0.6 Ω" }).show(); // "364.2 A"
  * ```
  */
 export const smallestEarthFaultCurrent = /* @__PURE__ */ formula({
@@ -99,11 +99,11 @@ export const smallestEarthFaultCurrent = /* @__PURE__ */ formula({
   about: "smallest current of a fault to earth, at the lowest voltage",
   takes: {
     lineToEarth: { unit: "V", symbol: "U_0", about: "nominal voltage between line and earth", above: 0, usual: [50, 700] },
-    voltageFactor: { unit: "1", symbol: "C_min", about: "voltage during the fault over the nominal one", above: 0, to: 1.1 },
+    faultVoltageFactor: { unit: "1", symbol: "C_min", about: "voltage during the fault over the nominal one", above: 0, to: 1.1 },
     loopImpedance: { unit: "Ω", symbol: "Z_s", about: "impedance of the fault loop", above: 0, usual: [0.0001, 2000] },
   },
   gives: { unit: "A", symbol: "I_f,min" },
-  expression: "voltageFactor * lineToEarth / loopImpedance",
+  expression: "faultVoltageFactor * lineToEarth / loopImpedance",
   source: [{ in: "BS 7671:2018", clause: "appendix 14", grade: "memory" }],
   unproven: { because: "composition only" },
 });

@@ -6,7 +6,7 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { iec60664_1_2007_impulse_withstand } from "pv-to-grid/surge";
- * iec60664_1_2007_impulse_withstand({ voltageToEarth: "230 V", category: "III" }).text; // "4000"
+ * iec60664_1_2007_impulse_withstand({ voltageToEarth: "230 V", overvoltageCategory: "III" }).text; // "4000"
  * ```
  */
 export const iec60664_1_2007_impulse_withstand = /* @__PURE__ */ table({
@@ -14,7 +14,7 @@ export const iec60664_1_2007_impulse_withstand = /* @__PURE__ */ table({
   about: "rated impulse voltage of equipment by its overvoltage category",
   rows: { name: "voltageToEarth", unit: "V", symbol: "U" },
   rowRule: "next above",
-  columns: { category: ["I", "II", "III", "IV"] },
+  columns: { overvoltageCategory: ["I", "II", "III", "IV"] },
   gives: { unit: "V", symbol: "U_w" },
   source: [{ in: "IEC 60664-1:2007", clause: "table F.1", grade: "memory" }],
   cellGrades: {
