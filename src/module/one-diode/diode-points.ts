@@ -31,7 +31,7 @@ export function diodePoints(diode: OneDiode): DiodePoints {
   if (openCircuitVoltage <= 0) {
     return Object.freeze({
       shortCircuitCurrent,
-      openCircuitVoltage,
+      openCircuitVoltage: 0,
       mppVoltage: 0,
       mppCurrent: 0,
       maximumPower: 0,

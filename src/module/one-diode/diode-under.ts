@@ -54,6 +54,6 @@ export function diodeUnder(atStc: StcDiode, conditions: DiodeConditions): OneDio
     saturationCurrent: atStc.saturationCurrent * (hot / stc) ** 3 * Math.exp(gap),
     seriesResistance: atStc.seriesResistance,
     shuntResistance: atStc.shuntResistance / sun,
-    exponentVoltage: (atStc.exponentVoltage * hot) / stc,
+    exponentVoltage: atStc.exponentVoltage * (hot / stc),
   });
 }
