@@ -1,6 +1,6 @@
 import { type Decimal, Exact } from "../quantity/decimal.js";
 import { InputError } from "../quantity/input-error.js";
-import { keptOf, makeQuantity, type Origin, type Quantity } from "../quantity/quantity.js";
+import { makeQuantity, type Origin, type Quantity } from "../quantity/quantity.js";
 import type { DimensionOf, Unit } from "../quantity/units.js";
 import type { FormulaDeclaration, Requirement } from "./declaration.js";
 import { type Call, compile, compileTest, type Evaluate, type Test } from "./evaluation.js";
@@ -42,27 +42,6 @@ function prepare({ takes, constants = {}, requires = [], expression }: FormulaDe
   };
 }
 
-function callOf(inputs: Inputs, { slots, constants }: Ready): Call {
-  const values: (Decimal | readonly Decimal[])[] = [];
-  const kept: number[] = [];
-  for (const { key, list } of slots) {
-    if (list) {
-      const items = (inputs[key] as readonly Quantity[]).map(keptOf);
-      values.push(items.map(({ value }) => value));
-      kept.push(items.reduce((least, { keeps }) => Math.min(least, keeps), Infinity));
-    } else {
-      const { value, keeps } = keptOf(inputs[key] as Quantity);
-      values.push(value);
-      kept.push(keeps);
-    }
-  }
-  for (const constant of constants) {
-    values.push(constant);
-    kept.push(Infinity);
-  }
-  return { values, kept, keeps: Infinity };
-}
-
 function inputsText(inputs: Inputs): string {
   const text = (value: Quantity | readonly Quantity[]): string =>
     "unit" in value ? `${value.text} ${value.unit}` : `[${value.map(text).join(", ")}]`;
@@ -83,8 +62,14 @@ export function formula<const D extends FormulaDeclaration>(declaration: D): For
 
   const rule = (raw: Readonly<Record<string, unknown>>): Quantity => {
     ready ??= prepare(declaration);
-    const inputs = readInputs(id, raw, ready.slots);
-    const call = callOf(inputs, ready);
+    const values: (Decimal | readonly Decimal[])[] = [];
+    const kept: number[] = [];
+    const inputs = readInputs(id, raw, ready.slots, { values, kept });
+    for (const constant of ready.constants) {
+      values.push(constant);
+      kept.push(Infinity);
+    }
+    const call: Call = { values, kept, keeps: Infinity };
     for (const { test, requirement } of ready.requires) {
       if (test(call)) continue;
       const { that, because } = requirement;

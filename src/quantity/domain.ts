@@ -28,13 +28,36 @@ export function domainText(domain: Domain, unit: Unit): string {
   return parts.join(" and ") || (unit === "1" ? "a number" : `a value in ${unit}`);
 }
 
+/** The limits of a domain as decimals, made once. */
+interface Bounds {
+  readonly above: Decimal | undefined;
+  readonly from: Decimal | undefined;
+  readonly below: Decimal | undefined;
+  readonly to: Decimal | undefined;
+}
+
+const remembered = /* @__PURE__ */ new WeakMap<Domain, Bounds>();
+
+function boundsOf(domain: Domain): Bounds {
+  let bounds = remembered.get(domain);
+  if (!bounds) {
+    const { above, from, below, to } = domain;
+    const decimal = (limit: number | undefined): Decimal | undefined =>
+      limit === undefined ? undefined : new Exact(limit);
+    bounds = { above: decimal(above), from: decimal(from), below: decimal(below), to: decimal(to) };
+    remembered.set(domain, bounds);
+  }
+  return bounds;
+}
+
 /** Whether a value in the symbol's unit lies in its domain. */
 export function inDomain(value: Decimal, domain: Domain): boolean {
+  const { above, from, below, to } = boundsOf(domain);
   return (
-    (domain.above === undefined || value.gt(domain.above)) &&
-    (domain.from === undefined || value.gte(domain.from)) &&
-    (domain.below === undefined || value.lt(domain.below)) &&
-    (domain.to === undefined || value.lte(domain.to))
+    (above === undefined || value.cmp(above) > 0) &&
+    (from === undefined || value.cmp(from) >= 0) &&
+    (below === undefined || value.cmp(below) < 0) &&
+    (to === undefined || value.cmp(to) <= 0)
   );
 }
 

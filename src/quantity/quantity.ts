@@ -64,6 +64,11 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
     return { value: new Exact(quantity.text), keeps: quantity.keeps };
   }
 
+  /** The exact value where a value is a quantity of this copy of the package. */
+  static ownKept(value: unknown): Kept | undefined {
+    return typeof value === "object" && value !== null && #kept in value ? value.#kept : undefined;
+  }
+
   get text(): string {
     return (this.#text ??= this.#kept.value.toFixed());
   }
@@ -118,6 +123,11 @@ export function makeQuantity<D extends Dimension>(kept: Kept, unit: UnitOf<D>, o
 /** The decimal behind a quantity; for `quantity/` and `formula/` only. */
 export function keptOf(quantity: Quantity): Kept {
   return ExactQuantity.kept(quantity);
+}
+
+/** The decimal behind a quantity of this copy of the package; `undefined` for anything else. */
+export function ownKeptOf(value: unknown): Kept | undefined {
+  return ExactQuantity.ownKept(value);
 }
 
 /** Whether a value is a quantity, of this or another copy of the package. */
