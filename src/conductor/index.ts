@@ -175,14 +175,9 @@ export {
   alternatingDropWithinPractice,
   directDropWithinMcs,
 } from "./voltage/limit-conditions.js";
+export { voltageLimits, type VoltageLimit, type VoltageLimitKey } from "./voltage/limit-list.js";
 export { voltageLimitShares, annexGSupplement, annexGLimit } from "./voltage/limit-shares.js";
-export {
-  voltageLimits,
-  voltageLimitCheck,
-  type VoltageLimit,
-  type VoltageLimitKey,
-  type VoltageLimitRequest,
-} from "./voltage/limits.js";
+export { voltageLimitCheck, type VoltageLimitRequest } from "./voltage/limits.js";
 export { lineToNeutral, lineToLine } from "./voltage/line-to-neutral.js";
 export { longestDirectRun, longestTwoConductorRun, longestThreePhaseRun } from "./voltage/longest-run.js";
 export { dropByK, effectiveImpedance, reactiveFactorOf } from "./voltage/nfpa-k.js";

@@ -7,19 +7,19 @@ import { formula } from "../../formula/index.js";
  * @example
  * ```ts
  * import { ampacityInAir } from "pv-to-grid/conductor";
- * ampacityInAir({ tabulatedAmpacity: "57 A", ambientFactor: "0.87", groupingFactor: "0.8", parallelConductors: 1 }).text; // "39.672"
+ * ampacityInAir({ tabulatedAmpacity: "57 A", temperatureFactor: "0.87", groupingFactor: "0.8", conductorsInParallel: 1 }).text; // "39.672"
  * ```
  */
 export const ampacityInAir = /* @__PURE__ */ formula({
   id: "conductor/ampacity-in-air", about: "ampacity of a cable in air as it is laid",
   takes: {
     tabulatedAmpacity: { unit: "A", symbol: "I_tab", about: "tabulated current-carrying capacity", above: 0, usual: [1, 2000] },
-    ambientFactor: { unit: "1", symbol: "k_θ", about: "factor for the temperature of the air", above: 0, to: 2 },
+    temperatureFactor: { unit: "1", symbol: "k_θ", about: "factor for the temperature of the air", above: 0, to: 2 },
     groupingFactor: { unit: "1", symbol: "k_g", about: "factor for the group of circuits", above: 0, to: 1 },
-    parallelConductors: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line", from: 1, usual: [1, 20] },
+    conductorsInParallel: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line", from: 1, usual: [1, 20] },
   },
   gives: { unit: "A", symbol: "I_z" },
-  expression: "tabulatedAmpacity * ambientFactor * groupingFactor * parallelConductors",
+  expression: "tabulatedAmpacity * temperatureFactor * groupingFactor * conductorsInParallel",
   source: [{ in: "IEC 60364-5-52:2009", clause: "523 and annex B", grade: "copied" }],
 });
 
@@ -30,20 +30,20 @@ export const ampacityInAir = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { ampacityInGround } from "pv-to-grid/conductor";
- * ampacityInGround({ tabulatedAmpacity: "100 A", ambientFactor: 1, soilFactor: "1.18", groupingFactor: "0.85", parallelConductors: 1 }).text; // "100.3"
+ * ampacityInGround({ tabulatedAmpacity: "100 A", temperatureFactor: 1, soilFactor: "1.18", groupingFactor: "0.85", conductorsInParallel: 1 }).text; // "100.3"
  * ```
  */
 export const ampacityInGround = /* @__PURE__ */ formula({
   id: "conductor/ampacity-in-ground", about: "ampacity of a cable in the ground as it is laid",
   takes: {
     tabulatedAmpacity: { unit: "A", symbol: "I_tab", about: "tabulated current-carrying capacity", above: 0, usual: [1, 2000] },
-    ambientFactor: { unit: "1", symbol: "k_θ", about: "factor for the temperature of the ground", above: 0, to: 2 },
+    temperatureFactor: { unit: "1", symbol: "k_θ", about: "factor for the temperature of the ground", above: 0, to: 2 },
     soilFactor: { unit: "1", symbol: "k_s", about: "factor for the thermal resistivity of the soil", above: 0, to: 2 },
     groupingFactor: { unit: "1", symbol: "k_g", about: "factor for the group of circuits", above: 0, to: 1 },
-    parallelConductors: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line", from: 1, usual: [1, 20] },
+    conductorsInParallel: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line", from: 1, usual: [1, 20] },
   },
   gives: { unit: "A", symbol: "I_z" },
-  expression: "tabulatedAmpacity * ambientFactor * soilFactor * groupingFactor * parallelConductors",
+  expression: "tabulatedAmpacity * temperatureFactor * soilFactor * groupingFactor * conductorsInParallel",
   source: [{ in: "IEC 60364-5-52:2009", clause: "523 and annex B", grade: "copied" }],
 });
 
@@ -83,17 +83,17 @@ export const ampacityWithHarmonics = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { circuitsTogether } from "pv-to-grid/conductor";
- * circuitsTogether({ grouped: 2, parallelConductors: 1 }).text; // "3"
+ * circuitsTogether({ grouped: 2, conductorsInParallel: 1 }).text; // "3"
  * ```
  */
 export const circuitsTogether = /* @__PURE__ */ formula({
   id: "conductor/circuits-together", about: "circuits that heat each other",
   takes: {
     grouped: { unit: "1", symbol: "n_o", about: "other circuits beside it", from: 0, usual: [0, 100] },
-    parallelConductors: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line; each set counts as a circuit", from: 1, usual: [1, 20] },
+    conductorsInParallel: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line; each set counts as a circuit", from: 1, usual: [1, 20] },
   },
   gives: { unit: "1", symbol: "n" },
-  expression: "grouped + parallelConductors",
+  expression: "grouped + conductorsInParallel",
   source: [
     { in: "IEC 60364-5-52:2009", clause: "523.5 and 523.7", grade: "memory" },
     { in: "common practice", clause: "circuits and parallel sets are counted together", grade: "common-practice" },

@@ -47,7 +47,7 @@ export const iec60228_2004_kt = /* @__PURE__ */ table({
  * @example
  * ```ts
  * import { measuredTo20 } from "pv-to-grid/conductor";
- * measuredTo20({ conductorTemperature: "90 °C" }).show(); // "0.7813"
+ * measuredTo20({ conductorTemperature: "90 °C" }).show(); // "0.7812"
  * ```
  */
 export const measuredTo20 = /* @__PURE__ */ formula({

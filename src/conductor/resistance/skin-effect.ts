@@ -66,7 +66,7 @@ export const skinEffectFactor = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { proximityEffectOfThree } from "pv-to-grid/conductor";
- * proximityEffectOfThree({ argumentSquared: "2.087", diameterOverSpacing: "0.85" }).show(); // "0.06872"
+ * proximityEffectOfThree({ argumentSquared: "2.087", diameterOverSpacing: "0.85" }).show(); // "0.06862"
  * ```
  */
 export const proximityEffectOfThree = /* @__PURE__ */ formula({

@@ -7,12 +7,12 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { awgArea } from "pv-to-grid/conductor";
- * awgArea({ size: "10 AWG" }).in("mm²").show(); // "5.26 mm²"
+ * awgArea({ conductorSize: "10 AWG" }).in("mm²").show(); // "5.26 mm²"
  * ```
  */
 export const awgArea = /* @__PURE__ */ table({
   id: "conductor/awg-area", about: "area of a conductor by its American wire gauge or kcmil size",
-  rows: { name: "size", names: "in the first column" }, rowRule: "exact",
+  rows: { name: "conductorSize", names: "in the first column" }, rowRule: "exact",
   gives: { unit: "cmil", symbol: "A" },
   source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 8", grade: "copied" }],
   note: "the code rounds the areas of ASTM B258 to four digits, not always to the nearest; a kcmil size is its area by definition",

@@ -7,12 +7,12 @@ import { table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { awgSections } from "pv-to-grid/conductor";
- * awgSections({ size: "10 AWG" }).show(); // "5.261 mm²"
+ * awgSections({ conductorSize: "10 AWG" }).show(); // "5.261 mm²"
  * ```
  */
 export const awgSections = /* @__PURE__ */ table({
   id: "conductor/awg-sections", about: "cross-section of a conductor by its American wire gauge or kcmil size, as printed",
-  rows: { name: "size", names: "in the first column" }, rowRule: "exact",
+  rows: { name: "conductorSize", names: "in the first column" }, rowRule: "exact",
   gives: { unit: "mm²", symbol: "A" },
   source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 8", grade: "copied" }],
   note: "rounded by the code; an exact conversion of the circular mils differs by up to 0.5 %",

@@ -43,7 +43,7 @@ export function readSize(input: string | number | Quantity<"area">, wiring: Wiri
 
 function gaugeArea(input: string): Quantity<"area"> {
   const name = input.trim().replace(/\s+/g, " ");
-  if (awgArea.rows().includes(name)) return awgArea({ size: name });
+  if (awgArea.rows().includes(name)) return awgArea({ conductorSize: name });
   const near = nearestName(name, awgArea.rows());
   const message = `no conductor size of NFPA 70${near === undefined ? "" : `; did you mean ${near}?`}`;
   throw new InputError("conductor/size", [

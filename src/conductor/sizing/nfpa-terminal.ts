@@ -33,7 +33,7 @@ export function nfpaTerminalChecks(
   terminals: readonly Terminal[],
   continuousCurrent: Known<Input<"current">>,
 ): readonly Check[] {
-  const parallelConductors = given(cable.parallel ?? 1, "1");
+  const conductorsInParallel = given(cable.parallel ?? 1, "1");
   const conductor = cable.kind === "PV" ? "copper" : (cable.conductor ?? "copper");
   const needed = whenKnown({ continuousCurrent }, (known) => continuousCurrentWithMargin(known));
   const places: readonly Terminal[] = terminals.length > 0 ? terminals : [{ at: `${at}/terminals` }];
@@ -45,8 +45,8 @@ export function nfpaTerminalChecks(
         : {};
     const limit = whenKnown({ column }, (known) =>
       terminalColumnAmpacity({
-        tabulatedAmpacity: nfpa70_2023_310_16({ size: sizeName(size), conductor, rating: known.column }),
-        parallelConductors,
+        tabulatedAmpacity: nfpa70_2023_310_16({ conductorSize: sizeName(size), conductor, rating: known.column }),
+        conductorsInParallel,
       }),
     );
     return withinTerminalAmpacity({ value: needed, limit, at: terminal.at, ...because });
@@ -67,5 +67,5 @@ function warmest(temperature: Quantity<"temperature">): (typeof columns)[number]
 export function smallConductorLimit(size: Quantity<"area">, conductor: ConductorMetal): Quantity<"current"> | null {
   const name = sizeName(size);
   const small = nfpa70_2023_240_4_d.cells().some(({ row, column }) => row === name && column[0] === conductor);
-  return small ? nfpa70_2023_240_4_d({ size: name, conductor }) : null;
+  return small ? nfpa70_2023_240_4_d({ conductorSize: name, conductor }) : null;
 }

@@ -7,7 +7,7 @@ import { formula } from "../../formula/index.js";
  * @example
  * ```ts
  * import { dropByK } from "pv-to-grid/conductor";
- * dropByK({ conductorFactor: 2, milFootResistance: "0.02144 Ω·mm²/m", current: "24 A", length: "160 ft", area: "10380 cmil" }).show(); // "9.541 V"
+ * dropByK({ conductorFactor: 2, milFootResistance: "0.02144 Ω·mm²/m", current: "24 A", length: "160 ft", area: "10380 cmil" }).show(); // "9.542 V"
  * ```
  */
 export const dropByK = /* @__PURE__ */ formula({

@@ -75,14 +75,14 @@ export const tabulatedDropByParts = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { bs7671_2018_temperatureCorrection } from "pv-to-grid/conductor";
- * bs7671_2018_temperatureCorrection({ conductorLimit: "70 °C", ambientFactor: 1, groupingFactor: 1, current: "20 A", tabulatedAmpacity: "40 A" }).text; // "0.9"
+ * bs7671_2018_temperatureCorrection({ conductorLimit: "70 °C", temperatureFactor: 1, groupingFactor: 1, current: "20 A", tabulatedAmpacity: "40 A" }).text; // "0.9"
  * ```
  */
 export const bs7671_2018_temperatureCorrection = /* @__PURE__ */ formula({
   id: "conductor/bs7671-2018-temperature-correction", about: "factor on the resistive part for a conductor that stays cooler than its limit",
   takes: {
     conductorLimit: { unit: "°C", symbol: "θ_max", about: "temperature that the table holds for", from: 60, to: 200 },
-    ambientFactor: { unit: "1", symbol: "C_a", about: "factor for the ambient", above: 0, to: 1.3 },
+    temperatureFactor: { unit: "1", symbol: "C_a", about: "factor for the ambient", above: 0, to: 1.3 },
     groupingFactor: { unit: "1", symbol: "C_g", about: "factor for the group", above: 0, to: 1 },
     current: { unit: "A", symbol: "I_b", about: "design current", from: 0, usual: [0, 5000] },
     tabulatedAmpacity: { unit: "A", symbol: "I_t", about: "tabulated current-carrying capacity", above: 0, usual: [1, 2000] },
@@ -92,7 +92,7 @@ export const bs7671_2018_temperatureCorrection = /* @__PURE__ */ formula({
     bsTableAmbient: { value: "30", unit: "°C", symbol: "θ_a", about: "ambient of the tables", source: [{ in: "BS 7671:2018", clause: "appendix 4, 6.1", grade: "memory" }] },
   },
   gives: { unit: "1", symbol: "C_t" },
-  expression: "(conductorLimit - zeroResistance - (ambientFactor ^ 2 * groupingFactor ^ 2 - current ^ 2 / tabulatedAmpacity ^ 2) * (conductorLimit - bsTableAmbient)) / (conductorLimit - zeroResistance)",
+  expression: "(conductorLimit - zeroResistance - (temperatureFactor ^ 2 * groupingFactor ^ 2 - current ^ 2 / tabulatedAmpacity ^ 2) * (conductorLimit - bsTableAmbient)) / (conductorLimit - zeroResistance)",
   source: [{ in: "BS 7671:2018", clause: "appendix 4, 6.1", grade: "memory" }],
   note: "for devices other than semi-enclosed fuses and an ambient of 30 °C and more",
   unproven: { because: "no publication found", sought: "worked temperature corrections of voltage drop under BS 7671" },

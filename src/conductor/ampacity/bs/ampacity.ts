@@ -22,12 +22,12 @@ export function ampacityBs(cable: Cable, section: Quantity<"area">, stretch: Str
     cable.kind === "single-core"
       ? bs7671_2018_4e1a({ section, arrangement: singleCoreColumn(method, stretch, loaded) })
       : bs7671_2018_4e4a({ section, method: armouredMethod(method), cores: loaded === 2 ? "two" : "three or four" });
-  const parallelConductors = given(cable.parallel ?? 1, "1");
+  const conductorsInParallel = given(cable.parallel ?? 1, "1");
   const notes = ["grouping and ground factors are those of IEC 60364-5-52, which BS 7671 shares"];
   const ambient: Known<Quantity<"temperature">> = isMissing(stretch.ambient)
     ? stretch.ambient
     : given(stretch.ambient, "°C");
-  const ambientFactor = whenKnown({ ambient }, (known) =>
+  const temperatureFactor = whenKnown({ ambient }, (known) =>
     (buried ? iec60364_5_52_2009_b_52_15 : bs7671_2018_4b1)({ ambient: known.ambient, insulation: "XLPE" }),
   );
   const groupingFactor = whenKnown({ grouped: stretch.grouped }, ({ grouped }) => {
@@ -35,13 +35,13 @@ export function ampacityBs(cable: Cable, section: Quantity<"area">, stretch: Str
       stretch,
       method,
       cable.kind,
-      circuitsTogether({ grouped, parallelConductors }),
+      circuitsTogether({ grouped, conductorsInParallel }),
     );
     if (note !== null) notes.push(note);
     return factor;
   });
   const factors: AppliedFactor[] = [
-    { of: "ambient", factor: ambientFactor },
+    { of: "ambient", factor: temperatureFactor },
     { of: "grouping", factor: groupingFactor },
   ];
   const result = {
@@ -52,8 +52,8 @@ export function ampacityBs(cable: Cable, section: Quantity<"area">, stretch: Str
     notes,
   };
   if (!buried) {
-    const ampacity = whenKnown({ ambientFactor, groupingFactor }, (known) =>
-      ampacityInAir({ tabulatedAmpacity, parallelConductors, ...known }),
+    const ampacity = whenKnown({ temperatureFactor, groupingFactor }, (known) =>
+      ampacityInAir({ tabulatedAmpacity, conductorsInParallel, ...known }),
     );
     return Object.freeze({ ampacity, ...result });
   }
@@ -61,8 +61,8 @@ export function ampacityBs(cable: Cable, section: Quantity<"area">, stretch: Str
     iec60364_5_52_2009_b_52_16({ soilThermalResistivity: soil, method }),
   );
   factors.push({ of: "soil", factor: soilFactor });
-  const ampacity = whenKnown({ ambientFactor, groupingFactor, soilFactor }, (known) =>
-    ampacityInGround({ tabulatedAmpacity, parallelConductors, ...known }),
+  const ampacity = whenKnown({ temperatureFactor, groupingFactor, soilFactor }, (known) =>
+    ampacityInGround({ tabulatedAmpacity, conductorsInParallel, ...known }),
   );
   return Object.freeze({ ampacity, ...result });
 }

@@ -41,24 +41,24 @@ export function ampacityIec(cable: Cable, size: Quantity<"area">, stretch: Stret
   const by = tabulatedByIec(cable, stretch, loaded);
   const { method, insulation } = by;
   const tabulatedAmpacity = tabulatedIec(size, by);
-  const parallelConductors = given(cable.parallel ?? 1, "1");
+  const conductorsInParallel = given(cable.parallel ?? 1, "1");
   const buried = method === "D1" || method === "D2";
   const notes: string[] = [];
 
   const ambient: Known<Quantity<"temperature">> = isMissing(stretch.ambient)
     ? stretch.ambient
     : given(stretch.ambient, "°C");
-  const ambientFactor = whenKnown({ ambient }, (known) =>
+  const temperatureFactor = whenKnown({ ambient }, (known) =>
     (buried ? iec60364_5_52_2009_b_52_15 : iec60364_5_52_2009_b_52_14)({ ambient: known.ambient, insulation }),
   );
   const groupingFactor = whenKnown({ grouped: stretch.grouped }, ({ grouped }) => {
-    const circuits = circuitsTogether({ grouped, parallelConductors });
+    const circuits = circuitsTogether({ grouped, conductorsInParallel });
     const { factor, note } = groupingIec(stretch, method, cable.kind, circuits);
     if (note !== null) notes.push(note);
     return factor;
   });
   const factors: AppliedFactor[] = [
-    { of: "ambient", factor: ambientFactor },
+    { of: "ambient", factor: temperatureFactor },
     { of: "grouping", factor: groupingFactor },
   ];
 
@@ -66,12 +66,12 @@ export function ampacityIec(cable: Cable, size: Quantity<"area">, stretch: Stret
   if (buried) {
     const soilFactor = soilFactorIec(stretch, method, notes);
     factors.push({ of: "soil", factor: soilFactor });
-    ampacity = whenKnown({ ambientFactor, groupingFactor, soilFactor }, (known) =>
-      ampacityInGround({ tabulatedAmpacity, parallelConductors, ...known }),
+    ampacity = whenKnown({ temperatureFactor, groupingFactor, soilFactor }, (known) =>
+      ampacityInGround({ tabulatedAmpacity, conductorsInParallel, ...known }),
     );
   } else {
-    ampacity = whenKnown({ ambientFactor, groupingFactor }, (known) =>
-      ampacityInAir({ tabulatedAmpacity, parallelConductors, ...known }),
+    ampacity = whenKnown({ temperatureFactor, groupingFactor }, (known) =>
+      ampacityInAir({ tabulatedAmpacity, conductorsInParallel, ...known }),
     );
   }
   const { thirdHarmonicShare } = stretch;

@@ -7,7 +7,7 @@ import { formula } from "../../../formula/index.js";
  * @example
  * ```ts
  * import { annexDCapacity } from "pv-to-grid/conductor";
- * annexDCapacity({ section: "25 mm2", firstCoefficient: "12.4 A", firstExponent: "0.635", secondCoefficient: 0, secondExponent: 1 }).show(); // "95.75 A"
+ * annexDCapacity({ section: "25 mm2", firstCoefficient: "12.4 A", firstExponent: "0.635", secondCoefficient: 0, secondExponent: 1 }).show(); // "95.74 A"
  * ```
  */
 export const annexDCapacity = /* @__PURE__ */ formula({

@@ -37,20 +37,22 @@ export function ampacityNfpa(
   const insulation = nfpaInsulationOf(cable, wiring);
   const name = sizeName(size);
   const tabulatedAmpacity = tabulatedNfpa(cable, name, stretch, insulation);
-  const parallelConductors = given(cable.parallel ?? 1, "1");
+  const conductorsInParallel = given(cable.parallel ?? 1, "1");
   const ambient = ambientNfpa(stretch, insulation, isInFreeAir(cable, stretch), wiring);
-  const ambientFactor = whenKnown({ ambient }, (known) => ambientFactorNfpa(known.ambient, cable, insulation, wiring));
+  const temperatureFactor = whenKnown({ ambient }, (known) =>
+    ambientFactorNfpa(known.ambient, cable, insulation, wiring),
+  );
   const groupingFactor = whenKnown({ grouped: stretch.grouped }, ({ grouped }) => {
-    const circuits = circuitsTogether({ grouped, parallelConductors });
+    const circuits = circuitsTogether({ grouped, conductorsInParallel });
     return adjustment(stretch, currentCarryingConductors({ circuits, loadedConductors: loaded }));
   });
-  const ampacity = whenKnown({ ambientFactor, groupingFactor }, (known) =>
-    ampacityInUse({ tabulatedAmpacity, parallelConductors, ...known }),
+  const ampacity = whenKnown({ temperatureFactor, groupingFactor }, (known) =>
+    ampacityInUse({ tabulatedAmpacity, conductorsInParallel, ...known }),
   );
   return Object.freeze({
     ampacity,
     tabulated: tabulatedAmpacity,
-    factors: [{ of: "ambient", factor: ambientFactor } as const, { of: "count", factor: groupingFactor } as const],
+    factors: [{ of: "ambient", factor: temperatureFactor } as const, { of: "count", factor: groupingFactor } as const],
     ambient,
     conductorLimit: given(insulation.rating, "°C", `${insulation.key} insulation`),
     notes: [],
@@ -101,9 +103,9 @@ function tabulatedNfpa(
         "conductors of 105 °C and 125 °C are tabulated for copper in a raceway, cable or the earth only; state the ampacity";
       return refuse("stretches[].place", message, "a raceway, or statedAmpacity", `${key}, ${stretch.place}`);
     }
-    return nfpa70_2020_690_31_a_b({ size, rating });
+    return nfpa70_2020_690_31_a_b({ conductorSize: size, rating });
   }
-  return (free ? nfpa70_2023_310_17 : nfpa70_2023_310_16)({ size, conductor, rating });
+  return (free ? nfpa70_2023_310_17 : nfpa70_2023_310_16)({ conductorSize: size, conductor, rating });
 }
 
 /** The sizes that the tables of NFPA 70 hold for a cable on a stretch. */

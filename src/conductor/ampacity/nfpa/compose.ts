@@ -7,19 +7,19 @@ import { formula } from "../../../formula/index.js";
  * @example
  * ```ts
  * import { ampacityInUse } from "pv-to-grid/conductor";
- * ampacityInUse({ tabulatedAmpacity: "40 A", ambientFactor: "0.82", groupingFactor: "70 %", parallelConductors: 1 }).text; // "22.96"
+ * ampacityInUse({ tabulatedAmpacity: "40 A", temperatureFactor: "0.82", groupingFactor: "70 %", conductorsInParallel: 1 }).text; // "22.96"
  * ```
  */
 export const ampacityInUse = /* @__PURE__ */ formula({
   id: "conductor/ampacity-in-use", about: "ampacity under the conditions of use",
   takes: {
     tabulatedAmpacity: { unit: "A", symbol: "I_tab", about: "tabulated ampacity in the column of the insulation", above: 0, usual: [1, 2000] },
-    ambientFactor: { unit: "1", symbol: "k_θ", about: "factor for the ambient temperature", above: 0, to: 2 },
+    temperatureFactor: { unit: "1", symbol: "k_θ", about: "factor for the ambient temperature", above: 0, to: 2 },
     groupingFactor: { unit: "1", symbol: "k_g", about: "factor for the number of conductors together", above: 0, to: 1 },
-    parallelConductors: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line", from: 1, usual: [1, 20] },
+    conductorsInParallel: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line", from: 1, usual: [1, 20] },
   },
   gives: { unit: "A", symbol: "I_z" },
-  expression: "tabulatedAmpacity * ambientFactor * groupingFactor * parallelConductors",
+  expression: "tabulatedAmpacity * temperatureFactor * groupingFactor * conductorsInParallel",
   source: [{ in: "NFPA 70:2023", clause: "310.15", grade: "copied" }],
 });
 
@@ -101,17 +101,17 @@ export const unmarkedTerminalColumn = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { terminalColumnAmpacity } from "pv-to-grid/conductor";
- * terminalColumnAmpacity({ tabulatedAmpacity: "35 A", parallelConductors: 2 }).text; // "70"
+ * terminalColumnAmpacity({ tabulatedAmpacity: "35 A", conductorsInParallel: 2 }).text; // "70"
  * ```
  */
 export const terminalColumnAmpacity = /* @__PURE__ */ formula({
   id: "conductor/terminal-column-ampacity", about: "ampacity of a terminal's column for all conductors in parallel",
   takes: {
     tabulatedAmpacity: { unit: "A", symbol: "I_col", about: "ampacity in the column of the terminal's temperature, without factors", above: 0, usual: [1, 2000] },
-    parallelConductors: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line", from: 1, usual: [1, 20] },
+    conductorsInParallel: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line", from: 1, usual: [1, 20] },
   },
   gives: { unit: "A", symbol: "I_t" },
-  expression: "tabulatedAmpacity * parallelConductors",
+  expression: "tabulatedAmpacity * conductorsInParallel",
   source: [{ in: "NFPA 70:2023", clause: "110.14(C)", grade: "copied" }],
   unproven: { because: "definition" },
 });

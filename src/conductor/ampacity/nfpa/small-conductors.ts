@@ -7,12 +7,12 @@ import { table } from "../../../formula/index.js";
  * @example
  * ```ts
  * import { nfpa70_2023_240_4_d } from "pv-to-grid/conductor";
- * nfpa70_2023_240_4_d({ size: "10 AWG", conductor: "copper" }).show(); // "30 A"
+ * nfpa70_2023_240_4_d({ conductorSize: "10 AWG", conductor: "copper" }).show(); // "30 A"
  * ```
  */
 export const nfpa70_2023_240_4_d = /* @__PURE__ */ table({
   id: "conductor/nfpa-70-2023-240-4-d", about: "largest overcurrent device of a small conductor",
-  rows: { name: "size", names: "in the first column" }, rowRule: "exact",
+  rows: { name: "conductorSize", names: "in the first column" }, rowRule: "exact",
   columns: { conductor: ["copper", "aluminium"] },
   gives: { unit: "A", symbol: "I_n,max" },
   source: [

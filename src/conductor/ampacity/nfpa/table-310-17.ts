@@ -7,13 +7,13 @@ import { table } from "../../../formula/index.js";
  * @example
  * ```ts
  * import { nfpa70_2023_310_17 } from "pv-to-grid/conductor";
- * nfpa70_2023_310_17({ size: "10 AWG", conductor: "copper", rating: "75 °C" }).show(); // "50 A"
+ * nfpa70_2023_310_17({ conductorSize: "10 AWG", conductor: "copper", rating: "75 °C" }).show(); // "50 A"
  * ```
  */
 export const nfpa70_2023_310_17 = /* @__PURE__ */ table({
   id: "conductor/nfpa-70-2023-310-17", about: "ampacity of a single insulated conductor in free air",
   base: { air: "30 °C" },
-  rows: { name: "size", names: "in the first column" }, rowRule: "exact",
+  rows: { name: "conductorSize", names: "in the first column" }, rowRule: "exact",
   columns: { conductor: ["copper", "aluminium"], rating: ["60 °C", "75 °C", "90 °C"] },
   gives: { unit: "A", symbol: "I_tab" },
   source: [

@@ -7,13 +7,13 @@ import { table } from "../../../formula/index.js";
  * @example
  * ```ts
  * import { nfpa70_2020_690_31_a_b } from "pv-to-grid/conductor";
- * nfpa70_2020_690_31_a_b({ size: "10 AWG", rating: "105 °C" }).show(); // "46 A"
+ * nfpa70_2020_690_31_a_b({ conductorSize: "10 AWG", rating: "105 °C" }).show(); // "46 A"
  * ```
  */
 export const nfpa70_2020_690_31_a_b = /* @__PURE__ */ table({
   id: "conductor/nfpa-70-2020-690-31-a-b", about: "ampacity of up to three conductors of 105 °C and 125 °C in a raceway, cable or the earth",
   base: { air: "30 °C" },
-  rows: { name: "size", names: "in the first column" }, rowRule: "exact",
+  rows: { name: "conductorSize", names: "in the first column" }, rowRule: "exact",
   columns: { rating: ["105 °C", "125 °C"] },
   gives: { unit: "A", symbol: "I_tab" },
   source: [

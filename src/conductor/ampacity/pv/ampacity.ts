@@ -33,23 +33,26 @@ export function ampacityPv(cable: Cable, size: Quantity<"area">, stretch: Stretc
   }
   const conductorLimit: Known<Quantity<"temperature">> = isMissing(stated) ? stated : given(stated, "°C");
   const ambient = ambientOf(stretch);
-  const ambientFactor = whenKnown({ ambient, conductorLimit }, (known) =>
+  const temperatureFactor = whenKnown({ ambient, conductorLimit }, (known) =>
     pvAmbientFactor({
       limitFactor: conductorLimitFactor(known),
       tableFactor: en50618_2014_a_4({ ambient: known.ambient }),
     }),
   );
-  const parallelConductors = given(cable.parallel ?? 1, "1");
+  const conductorsInParallel = given(cable.parallel ?? 1, "1");
   const groupingFactor = whenKnown({ grouped: stretch.grouped }, ({ grouped }) =>
-    iec60364_5_52_2009_b_52_17({ circuits: circuitsTogether({ grouped, parallelConductors }), grouping: "bunched" }),
+    iec60364_5_52_2009_b_52_17({ circuits: circuitsTogether({ grouped, conductorsInParallel }), grouping: "bunched" }),
   );
-  const ampacity = whenKnown({ ambientFactor, groupingFactor }, (known) =>
-    ampacityInAir({ tabulatedAmpacity, parallelConductors, ...known }),
+  const ampacity = whenKnown({ temperatureFactor, groupingFactor }, (known) =>
+    ampacityInAir({ tabulatedAmpacity, conductorsInParallel, ...known }),
   );
   return Object.freeze({
     ampacity,
     tabulated: tabulatedAmpacity,
-    factors: [{ of: "ambient", factor: ambientFactor } as const, { of: "grouping", factor: groupingFactor } as const],
+    factors: [
+      { of: "ambient", factor: temperatureFactor } as const,
+      { of: "grouping", factor: groupingFactor } as const,
+    ],
     ambient,
     conductorLimit: isMissing(conductorLimit) ? null : conductorLimit,
     notes,

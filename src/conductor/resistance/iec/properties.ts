@@ -30,14 +30,14 @@ export function propertiesIec(request: SizedRequest): ConductorProperties {
     temperatureCoefficientAt20: temperatureCoefficientsAt20({ conductor }),
     conductorTemperature: temperature,
   });
-  const parallelConductors = given(cable.parallel ?? 1, "1");
-  if (direct) return { resistancePerLength: parallelled(hot, parallelConductors), reactancePerLength: null };
+  const conductorsInParallel = given(cable.parallel ?? 1, "1");
+  if (direct) return { resistancePerLength: parallelled(hot, conductorsInParallel), reactancePerLength: null };
   const resistance = size.number < SKIN_EFFECT_FROM ? hot : withSkinEffect(hot, request);
   const usual = usualReactances({ formation: formationOf(request) });
   const reactance = frequency === "50 Hz" ? usual : reactanceAtFrequency({ reactancePerLength: usual, frequency });
   return Object.freeze({
-    resistancePerLength: parallelled(resistance, parallelConductors),
-    reactancePerLength: parallelled(reactance, parallelConductors),
+    resistancePerLength: parallelled(resistance, conductorsInParallel),
+    reactancePerLength: parallelled(reactance, conductorsInParallel),
   });
 }
 

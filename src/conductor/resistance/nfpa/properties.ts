@@ -20,16 +20,16 @@ export function propertiesNfpa(request: SizedRequest): ConductorProperties {
     temperatureCoefficientAt75,
     conductorTemperature: temperature,
   });
-  const parallelConductors = given(cable.parallel ?? 1, "1");
+  const conductorsInParallel = given(cable.parallel ?? 1, "1");
   return Object.freeze({
-    resistancePerLength: parallelled(resistance, parallelConductors),
-    reactancePerLength: direct ? null : parallelled(reactanceOf(request), parallelConductors),
+    resistancePerLength: parallelled(resistance, conductorsInParallel),
+    reactancePerLength: direct ? null : parallelled(reactanceOf(request), conductorsInParallel),
   });
 }
 
 function directAt75({ cable, size }: SizedRequest): Quantity<"resistancePerLength"> {
   const metal = cable.kind === "PV" ? "coated copper" : cable.conductor === "aluminium" ? "aluminium" : "plain copper";
-  return nfpa70_2017_table_8({ size: sizeName(size), make: "stranded", metal });
+  return nfpa70_2017_table_8({ conductorSize: sizeName(size), make: "stranded", metal });
 }
 
 // Table 9 leaves out some sizes; their resistance comes from table 8 and the skin effect.
@@ -37,7 +37,7 @@ function alternatingAt75(request: SizedRequest, conductor: "copper" | "aluminium
   const size = sizeName(request.size);
   const { raceway = "steel" } = request;
   if (nfpa70_2017_table_9_resistance.rows().includes(size)) {
-    return nfpa70_2017_table_9_resistance({ size, conductor, raceway });
+    return nfpa70_2017_table_9_resistance({ conductorSize: size, conductor, raceway });
   }
   const resistancePerLength = directAt75(request);
   const argumentSquared = skinEffectArgument({ resistancePerLength, frequency: "60 Hz", skinConstant: 1 });
@@ -53,5 +53,5 @@ function reactanceOf({ size, raceway = "steel" }: SizedRequest): Quantity<"resis
   const names = nfpa70_2017_table_8.rows();
   const upTo = names.slice(0, names.indexOf(sizeName(size)) + 1);
   const row = upTo.findLast((name) => nfpa70_2017_table_9_reactance.rows().includes(name));
-  return nfpa70_2017_table_9_reactance({ size: row ?? sizeName(size), raceway });
+  return nfpa70_2017_table_9_reactance({ conductorSize: row ?? sizeName(size), raceway });
 }

@@ -7,12 +7,12 @@ import { table } from "../../../formula/index.js";
  * @example
  * ```ts
  * import { nfpa70_2017_table_8_diameters } from "pv-to-grid/conductor";
- * nfpa70_2017_table_8_diameters({ size: "10 AWG", make: "stranded" }).show(); // "2.95 mm"
+ * nfpa70_2017_table_8_diameters({ conductorSize: "10 AWG", make: "stranded" }).show(); // "2.95 mm"
  * ```
  */
 export const nfpa70_2017_table_8_diameters = /* @__PURE__ */ table({
   id: "conductor/nfpa-70-2017-table-8-diameters", about: "overall diameter of bare conductors",
-  rows: { name: "size", names: "in the first column" }, rowRule: "exact",
+  rows: { name: "conductorSize", names: "in the first column" }, rowRule: "exact",
   columns: { make: ["solid", "stranded"] },
   gives: { unit: "mm", symbol: "d_c" },
   source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 8", grade: "copied" }],

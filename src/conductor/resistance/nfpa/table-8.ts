@@ -7,13 +7,13 @@ import { table } from "../../../formula/index.js";
  * @example
  * ```ts
  * import { nfpa70_2017_table_8 } from "pv-to-grid/conductor";
- * nfpa70_2017_table_8({ size: "10 AWG", make: "stranded", metal: "plain copper" }).in("Ω/kft").show({ digits: 3 }); // "1.24 Ω/kft"
+ * nfpa70_2017_table_8({ conductorSize: "10 AWG", make: "stranded", metal: "plain copper" }).in("Ω/kft").show({ digits: 3 }); // "1.24 Ω/kft"
  * ```
  */
 export const nfpa70_2017_table_8 = /* @__PURE__ */ table({
   id: "conductor/nfpa-70-2017-table-8", about: "d.c. resistance of conductors at 75 °C",
   base: { conductorTemperature: "75 °C" },
-  rows: { name: "size", names: "in the first column" }, rowRule: "exact",
+  rows: { name: "conductorSize", names: "in the first column" }, rowRule: "exact",
   columns: { make: ["solid", "stranded"], metal: ["plain copper", "coated copper", "aluminium"] },
   gives: { unit: "Ω/km", symbol: "R_75" },
   source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 8", grade: "copied" }],

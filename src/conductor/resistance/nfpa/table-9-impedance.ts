@@ -7,13 +7,13 @@ import { table } from "../../../formula/index.js";
  * @example
  * ```ts
  * import { nfpa70_2017_table_9_impedance } from "pv-to-grid/conductor";
- * nfpa70_2017_table_9_impedance({ size: "12 AWG", conductor: "copper", raceway: "PVC" }).show(); // "5.6 Ω/km"
+ * nfpa70_2017_table_9_impedance({ conductorSize: "12 AWG", conductor: "copper", raceway: "PVC" }).show(); // "5.6 Ω/km"
  * ```
  */
 export const nfpa70_2017_table_9_impedance = /* @__PURE__ */ table({
   id: "conductor/nfpa-70-2017-table-9-impedance", about: "effective impedance of conductors in a raceway at a power factor of 0.85",
   base: { conductorTemperature: "75 °C", frequency: "60 Hz" },
-  rows: { name: "size", names: "in the first column" }, rowRule: "exact",
+  rows: { name: "conductorSize", names: "in the first column" }, rowRule: "exact",
   columns: { conductor: ["copper", "aluminium"], raceway: ["PVC", "aluminium", "steel"] },
   gives: { unit: "Ω/km", symbol: "Z_e" },
   source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 9", grade: "copied" }],

@@ -7,13 +7,13 @@ import { table } from "../../../formula/index.js";
  * @example
  * ```ts
  * import { nfpa70_2017_table_9_reactance } from "pv-to-grid/conductor";
- * nfpa70_2017_table_9_reactance({ size: "250 kcmil", raceway: "steel" }).show(); // "0.171 Ω/km"
+ * nfpa70_2017_table_9_reactance({ conductorSize: "250 kcmil", raceway: "steel" }).show(); // "0.171 Ω/km"
  * ```
  */
 export const nfpa70_2017_table_9_reactance = /* @__PURE__ */ table({
   id: "conductor/nfpa-70-2017-table-9-reactance", about: "reactance of conductors in a raceway at 60 Hz",
   base: { conductorTemperature: "75 °C", frequency: "60 Hz" },
-  rows: { name: "size", names: "in the first column" }, rowRule: "exact",
+  rows: { name: "conductorSize", names: "in the first column" }, rowRule: "exact",
   columns: { raceway: ["PVC", "aluminium", "steel"] },
   gives: { unit: "Ω/km", symbol: "X" },
   source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 9", grade: "copied" }],

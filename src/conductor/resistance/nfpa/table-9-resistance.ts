@@ -7,13 +7,13 @@ import { table } from "../../../formula/index.js";
  * @example
  * ```ts
  * import { nfpa70_2017_table_9_resistance } from "pv-to-grid/conductor";
- * nfpa70_2017_table_9_resistance({ size: "250 kcmil", conductor: "copper", raceway: "steel" }).show(); // "0.177 Ω/km"
+ * nfpa70_2017_table_9_resistance({ conductorSize: "250 kcmil", conductor: "copper", raceway: "steel" }).show(); // "0.177 Ω/km"
  * ```
  */
 export const nfpa70_2017_table_9_resistance = /* @__PURE__ */ table({
   id: "conductor/nfpa-70-2017-table-9-resistance", about: "a.c. resistance of conductors in a raceway at 60 Hz and 75 °C",
   base: { conductorTemperature: "75 °C", frequency: "60 Hz" },
-  rows: { name: "size", names: "in the first column" }, rowRule: "exact",
+  rows: { name: "conductorSize", names: "in the first column" }, rowRule: "exact",
   columns: { conductor: ["copper", "aluminium"], raceway: ["PVC", "aluminium", "steel"] },
   gives: { unit: "Ω/km", symbol: "R" },
   source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 9", grade: "copied" }],
