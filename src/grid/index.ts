@@ -17,7 +17,13 @@ export * from "./supply/bands/spain.js";
 export { type SupplyBand, supplyBands } from "./supply/supply-bands.js";
 export * from "./supply/nominal-voltage.js";
 export { nominalVoltageOf, type SupplyFacts, supplyFacts } from "./supply/supply-facts.js";
-export { type Connection, connections, type SupplySystem, supplySystem, supplySystems } from "./supply/supply-systems.js";
+export {
+  type Connection,
+  connections,
+  type SupplySystem,
+  supplySystem,
+  supplySystems,
+} from "./supply/supply-systems.js";
 export * from "./power/active-power-limit.js";
 export * from "./power/output-current.js";
 export * from "./power/power-triangle.js";
@@ -87,7 +93,13 @@ export * from "./settings/settings-export.js";
 export * from "./settings/settings-sheet.js";
 export * from "./settings/stay-connected-conditions.js";
 export {
-  frequencyStayConnectedChecks, type FrequencyTrip, type SynchronousArea, synchronousAreaOf, synchronousAreas, voltageRideThroughChecks, type VoltageTrip,
+  frequencyStayConnectedChecks,
+  type FrequencyTrip,
+  type SynchronousArea,
+  synchronousAreaOf,
+  synchronousAreas,
+  voltageRideThroughChecks,
+  type VoltageTrip,
 } from "./settings/stay-connected.js";
 export * from "./flicker/flicker.js";
 export * from "./flicker/flicker-checks.js";
@@ -100,7 +112,14 @@ export * from "./interconnection/feeder.js";
 export * from "./interconnection/feeder-and-service.js";
 export * from "./interconnection/nec-editions.js";
 export * from "./interconnection/source-currents.js";
-export { allocatedPhases, allocatePhases, type PhaseAllocation, type PhaseName, phaseNames, type SinglePhaseInverter } from "./phases/allocate-phases.js";
+export {
+  allocatedPhases,
+  allocatePhases,
+  type PhaseAllocation,
+  type PhaseName,
+  phaseNames,
+  type SinglePhaseInverter,
+} from "./phases/allocate-phases.js";
 export * from "./phases/conditions.js";
 export * from "./phases/connection-thresholds.js";
 export { phaseChecks, type PhasesFor } from "./phases/phase-checks.js";

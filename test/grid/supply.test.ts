@@ -1,5 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { gridRuleSet, gridRuleSets, interfaceSettings, nominalVoltageOf, supplyBands, supplyFacts, supplySystem, supplySystems } from "../../src/grid/index.js";
+import {
+  gridRuleSet,
+  gridRuleSets,
+  interfaceSettings,
+  nominalVoltageOf,
+  supplyBands,
+  supplyFacts,
+  supplySystem,
+  supplySystems,
+} from "../../src/grid/index.js";
 import { problemsOf } from "./problems.js";
 
 describe("supply systems", () => {
@@ -10,14 +19,22 @@ describe("supply systems", () => {
     ["480Y/277 V 60 Hz", "277", "480", "60", 3],
   ] as const)("%s has %s V, %s V and %s Hz", (supply, neutral, line, hertz, phases) => {
     const facts = supplyFacts(supply);
-    expect([facts.lineToNeutral.text, facts.lineToLine.text, facts.frequency.text, facts.phases]).toEqual([neutral, line, hertz, phases]);
+    expect([facts.lineToNeutral.text, facts.lineToLine.text, facts.frequency.text, facts.phases]).toEqual([
+      neutral,
+      line,
+      hertz,
+      phases,
+    ]);
   });
 
   it("give each connection its voltage, and refuse one that they do not have", () => {
     expect(nominalVoltageOf("230/400 V 50 Hz", "single-phase").text).toBe("230");
     expect(nominalVoltageOf("230/400 V 50 Hz", "three-phase").text).toBe("400");
     expect(nominalVoltageOf("120/240 V 60 Hz split-phase", "split-phase").text).toBe("240");
-    expect(problemsOf(() => nominalVoltageOf("120/240 V 60 Hz split-phase", "three-phase"))[0]).toMatchObject({ path: "connection", code: "contradiction" });
+    expect(problemsOf(() => nominalVoltageOf("120/240 V 60 Hz split-phase", "three-phase"))[0]).toMatchObject({
+      path: "connection",
+      code: "contradiction",
+    });
   });
 
   it("are refused by an unknown name with the known ones", () => {
@@ -35,7 +52,11 @@ describe("sets of connection rules", () => {
   });
 
   it("are refused for a supply that they are not made for", () => {
-    expect(problemsOf(() => interfaceSettings("EREC G98:2022", "208Y/120 V 60 Hz"))[0]).toMatchObject({ path: "supply", code: "contradiction", expected: "230/400 V 50 Hz" });
+    expect(problemsOf(() => interfaceSettings("EREC G98:2022", "208Y/120 V 60 Hz"))[0]).toMatchObject({
+      path: "supply",
+      code: "contradiction",
+      expected: "230/400 V 50 Hz",
+    });
   });
 
   it("bear one name each", () => {
@@ -44,15 +65,25 @@ describe("sets of connection rules", () => {
 });
 
 describe("supply bands", () => {
-  const bandOf = (rules: Parameters<typeof supplyBands>[0], supply: Parameters<typeof supplyBands>[1], connection: "single-phase" | "three-phase") => {
+  const bandOf = (
+    rules: Parameters<typeof supplyBands>[0],
+    supply: Parameters<typeof supplyBands>[1],
+    connection: "single-phase" | "three-phase",
+  ) => {
     const nominal = nominalVoltageOf(supply, connection);
-    return supplyBands(rules, supply).map(({ key, lowest, highest }) => [key, lowest(nominal).text, highest(nominal).text]);
+    return supplyBands(rules, supply).map(({ key, lowest, highest }) => [
+      key,
+      lowest(nominal).text,
+      highest(nominal).text,
+    ]);
   };
 
   it("follow the country behind the rules", () => {
     expect(bandOf("VDE-AR-N 4105:2018", "230/400 V 50 Hz", "single-phase")).toEqual([["EN 50160", "207", "253"]]);
     expect(bandOf("EREC G98:2022", "230/400 V 50 Hz", "single-phase")).toEqual([["Great Britain", "216.2", "253"]]);
-    expect(bandOf("AS/NZS 4777.2:2020 Australia A", "230/400 V 50 Hz", "single-phase")).toEqual([["Australia", "216.2", "253"]]);
+    expect(bandOf("AS/NZS 4777.2:2020 Australia A", "230/400 V 50 Hz", "single-phase")).toEqual([
+      ["Australia", "216.2", "253"],
+    ]);
     expect(bandOf("RD 1699/2011:2020", "230/400 V 50 Hz", "three-phase")[0]).toEqual(["Spain", "372", "428"]);
   });
 

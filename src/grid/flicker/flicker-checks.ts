@@ -2,16 +2,27 @@ import { type Check, type Known, whenKnown } from "../../formula/index.js";
 import type { Input } from "../../quantity/index.js";
 import type { GridRules } from "../rules/grid-rule-sets.js";
 import { flickerSquared, longTermFlickerOfUnit, longTermFlickerOfUnits, rapidVoltageChange } from "./flicker.js";
-import { flickerLimits, flickerWithinLimit, rapidVoltageChangeLimits, rapidVoltageChangeWithinLimit } from "./limits.js";
+import {
+  flickerLimits,
+  flickerWithinLimit,
+  rapidVoltageChangeLimits,
+  rapidVoltageChangeWithinLimit,
+} from "./limits.js";
 
 /** Units that switch or flicker at a connection point. */
 export interface FlickerFor {
   readonly rules: GridRules;
   readonly shortCircuitPower: Known<Input<"apparentPower">>;
   /** Inrush factor and apparent power of the largest unit. */
-  readonly largestUnit: { readonly inrushFactor: Known<Input<"ratio">>; readonly apparentPower: Known<Input<"apparentPower">> };
+  readonly largestUnit: {
+    readonly inrushFactor: Known<Input<"ratio">>;
+    readonly apparentPower: Known<Input<"apparentPower">>;
+  };
   /** Flicker coefficient and apparent power of each unit; left out where nobody asks for flicker. */
-  readonly units?: readonly { readonly flickerCoefficient: Known<Input<"ratio">>; readonly apparentPower: Known<Input<"apparentPower">> }[];
+  readonly units?: readonly {
+    readonly flickerCoefficient: Known<Input<"ratio">>;
+    readonly apparentPower: Known<Input<"apparentPower">>;
+  }[];
   readonly at: string;
 }
 
@@ -21,11 +32,17 @@ export function flickerChecks({ rules, shortCircuitPower, largestUnit, units, at
   const document = rapidLimitOf(rules);
   if (document !== null) {
     const value = whenKnown({ ...largestUnit, shortCircuitPower }, rapidVoltageChange);
-    checks.push(rapidVoltageChangeWithinLimit({ value, limit: rapidVoltageChangeLimits({ document }), at: `${document}/${at}` }));
+    checks.push(
+      rapidVoltageChangeWithinLimit({ value, limit: rapidVoltageChangeLimits({ document }), at: `${document}/${at}` }),
+    );
   }
   if (units !== undefined && rules === "VDE-AR-N 4105:2018") {
-    const own = units.map((unit) => whenKnown({ ...unit, shortCircuitPower }, (known) => flickerSquared({ flicker: longTermFlickerOfUnit(known) })));
-    const value = whenKnown(Object.fromEntries(own.entries()), (known) => longTermFlickerOfUnits({ flickerSquares: Object.values(known) }));
+    const own = units.map((unit) =>
+      whenKnown({ ...unit, shortCircuitPower }, (known) => flickerSquared({ flicker: longTermFlickerOfUnit(known) })),
+    );
+    const value = whenKnown(Object.fromEntries(own.entries()), (known) =>
+      longTermFlickerOfUnits({ flickerSquares: Object.values(known) }),
+    );
     checks.push(flickerWithinLimit({ value, limit: flickerLimits({ document: "VDE-AR-N 4105:2018 long-term" }), at }));
   }
   return Object.freeze(checks);

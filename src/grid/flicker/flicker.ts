@@ -133,7 +133,13 @@ export function longTermFlickerOf(shortTerm: readonly Input<"ratio">[]): Quantit
   if (shortTerm.length !== SHORT_TERM_VALUES) {
     const expected = "twelve values of ten minutes";
     throw new InputError("long-term flicker", [
-      { path: "shortTerm", code: "out-of-domain", message: `expected ${expected}`, expected, received: `${shortTerm.length} values` },
+      {
+        path: "shortTerm",
+        code: "out-of-domain",
+        message: `expected ${expected}`,
+        expected,
+        received: `${shortTerm.length} values`,
+      },
     ]);
   }
   return longTermFlicker({ flickerCubes: shortTerm.map((flicker) => flickerCubed({ flicker })) });

@@ -43,7 +43,9 @@ export const rebtOddHarmonicLimit = /* @__PURE__ */ formula({
 export function rebtHarmonicLimit(order: number): Quantity<"ratio"> {
   if (!Number.isInteger(order)) {
     const expected = "a whole number from 2 to 50";
-    throw new InputError("harmonic", [{ path: "order", code: "out-of-domain", message: `expected ${expected}`, expected, received: String(order) }]);
+    throw new InputError("harmonic", [
+      { path: "order", code: "out-of-domain", message: `expected ${expected}`, expected, received: String(order) },
+    ]);
   }
   return order % 2 === 0 ? rebtEvenHarmonicLimit({ order }) : rebtOddHarmonicLimit({ order });
 }

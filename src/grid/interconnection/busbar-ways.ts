@@ -2,7 +2,13 @@ import { type Check, type Known, whenKnown } from "../../formula/index.js";
 import type { Input } from "../../quantity/index.js";
 import { busbarAllowance, busbarLoad } from "./busbar.js";
 import {
-  busbarWithinAllowance, busbarWithinRating, controlledWithinBusbar, devicesWithinBusbar, engineeredBusbar, mainDeviceWithinBusbar, sourcePlacedAsAsked,
+  busbarWithinAllowance,
+  busbarWithinRating,
+  controlledWithinBusbar,
+  devicesWithinBusbar,
+  engineeredBusbar,
+  mainDeviceWithinBusbar,
+  sourcePlacedAsAsked,
 } from "./conditions.js";
 import { type BusbarWay, busbarWays, type InterconnectionEdition, type SourcePlace } from "./nec-editions.js";
 import { controlledCurrentSum, deviceSum } from "./source-currents.js";
@@ -55,18 +61,36 @@ export function busbarConnection(connection: BusbarConnection, way?: BusbarWay):
     const clause = each[connection.edition];
     if (clause === null || (way !== undefined && way !== each.key)) return [];
     const checks = checksOf(each.key, connection, clause);
-    return checks === null ? [] : [Object.freeze({ way: each.key, clause, label: each.label, checks: Object.freeze(checks) })];
+    return checks === null
+      ? []
+      : [Object.freeze({ way: each.key, clause, label: each.label, checks: Object.freeze(checks) })];
   });
   const met = tried.find(({ checks }) => checks.every(({ verdict }) => verdict === "met"));
   const open = tried.find(({ checks }) => checks.every(({ verdict }) => verdict !== "not met"));
   const taken = met ?? open ?? null;
-  return Object.freeze({ taken: taken?.way ?? null, checks: (taken ?? tried[0])?.checks ?? [], tried: Object.freeze(tried) });
+  return Object.freeze({
+    taken: taken?.way ?? null,
+    checks: (taken ?? tried[0])?.checks ?? [],
+    tried: Object.freeze(tried),
+  });
 }
 
-const REMEDY = "smaller main device, source at the opposite end, larger busbar, power control system, or connection on the supply side";
+const REMEDY =
+  "smaller main device, source at the opposite end, larger busbar, power control system, or connection on the supply side";
 
 function checksOf(way: BusbarWay, connection: BusbarConnection, clause: string): readonly Check[] | null {
-  const { edition, busbarRating, mainDevice, sourceCurrents, sourceDevices, loadDevices, sourcePlace, controlledCurrent, engineeredBy, at } = connection;
+  const {
+    edition,
+    busbarRating,
+    mainDevice,
+    sourceCurrents,
+    sourceDevices,
+    loadDevices,
+    sourcePlace,
+    controlledCurrent,
+    engineeredBy,
+    at,
+  } = connection;
   const words = { at: `${way}/${at}`, because: `${edition}, ${clause}`, remedy: REMEDY };
   const load = whenKnown({ sourceCurrents, mainDevice }, busbarLoad);
   const allowance = whenKnown({ busbarRating }, busbarAllowance);
@@ -75,12 +99,21 @@ function checksOf(way: BusbarWay, connection: BusbarConnection, clause: string):
       return [busbarWithinRating({ value: load, limit: busbarRating, ...words })];
     case "opposite ends":
     case "centre-fed": {
-      const place: SourcePlace = way === "centre-fed" ? "one end of a centre-fed busbar in a dwelling" : "opposite end from the supply";
-      return [sourcePlacedAsAsked({ value: sourcePlace, limit: [place], ...words }), busbarWithinAllowance({ value: load, limit: allowance, ...words })];
+      const place: SourcePlace =
+        way === "centre-fed" ? "one end of a centre-fed busbar in a dwelling" : "opposite end from the supply";
+      return [
+        sourcePlacedAsAsked({ value: sourcePlace, limit: [place], ...words }),
+        busbarWithinAllowance({ value: load, limit: allowance, ...words }),
+      ];
     }
     case "devices": {
-      const sum = whenKnown({ sourceDevices, loadDevices }, (known) => deviceSum({ deviceRatings: [...known.sourceDevices, ...known.loadDevices] }));
-      return [devicesWithinBusbar({ value: sum, limit: busbarRating, ...words }), mainDeviceWithinBusbar({ value: mainDevice, limit: busbarRating, ...words })];
+      const sum = whenKnown({ sourceDevices, loadDevices }, (known) =>
+        deviceSum({ deviceRatings: [...known.sourceDevices, ...known.loadDevices] }),
+      );
+      return [
+        devicesWithinBusbar({ value: sum, limit: busbarRating, ...words }),
+        mainDeviceWithinBusbar({ value: mainDevice, limit: busbarRating, ...words }),
+      ];
     }
     case "power control": {
       if (controlledCurrent === undefined) return null;
@@ -88,6 +121,8 @@ function checksOf(way: BusbarWay, connection: BusbarConnection, clause: string):
       return [controlledWithinBusbar({ value: sum, limit: busbarRating, ...words })];
     }
     case "engineered":
-      return engineeredBy === undefined ? null : [engineeredBusbar({ value: engineeredBy, limit: ["engineering supervision"], ...words })];
+      return engineeredBy === undefined
+        ? null
+        : [engineeredBusbar({ value: engineeredBy, limit: ["engineering supervision"], ...words })];
   }
 }

@@ -1,6 +1,12 @@
 import { type Check, type Known, whenKnown } from "../../formula/index.js";
 import type { Input } from "../../quantity/index.js";
-import { deviceProtectsFeeder, feederCarriesSources, sourceCurrentsWithinService, sourceDevicesWithinService, tapCarriesItsShare } from "./conditions.js";
+import {
+  deviceProtectsFeeder,
+  feederCarriesSources,
+  sourceCurrentsWithinService,
+  sourceDevicesWithinService,
+  tapCarriesItsShare,
+} from "./conditions.js";
 import { feederAmpacityNeeded, tapAmpacityByCurrents, tapAmpacityByDevices } from "./feeder.js";
 import type { InterconnectionEdition } from "./nec-editions.js";
 import { deviceSum, sourceCurrentSum } from "./source-currents.js";
@@ -19,13 +25,33 @@ export interface FeederConnection {
   readonly at: string;
 }
 
-const FEEDER = { "NFPA 70:2017": "705.12(B)(2)(1)", "NFPA 70:2020": "705.12(B)(1)", "NFPA 70:2023": "705.12(A)(2)" } as const;
-const TAP = { "NFPA 70:2017": "705.12(B)(2)(2)", "NFPA 70:2020": "705.12(B)(2)", "NFPA 70:2023": "705.12(A)(3)" } as const;
+const FEEDER = {
+  "NFPA 70:2017": "705.12(B)(2)(1)",
+  "NFPA 70:2020": "705.12(B)(1)",
+  "NFPA 70:2023": "705.12(A)(2)",
+} as const;
+const TAP = {
+  "NFPA 70:2017": "705.12(B)(2)(2)",
+  "NFPA 70:2020": "705.12(B)(2)",
+  "NFPA 70:2023": "705.12(A)(3)",
+} as const;
 
 /** A feeder with sources: a device beyond the connection, where there is one; else an ampacity for both. */
-export function feederConnectionChecks({ edition, feederAmpacity, feederDevice, sourceCurrents, deviceBeyond, at }: FeederConnection): readonly Check[] {
-  const words = { at, because: `${edition}, ${FEEDER[edition]}`, remedy: "a device beyond the connection, not above the ampacity of the feeder; or a larger feeder" };
-  if (deviceBeyond !== undefined) return [deviceProtectsFeeder({ value: deviceBeyond, limit: feederAmpacity, ...words })];
+export function feederConnectionChecks({
+  edition,
+  feederAmpacity,
+  feederDevice,
+  sourceCurrents,
+  deviceBeyond,
+  at,
+}: FeederConnection): readonly Check[] {
+  const words = {
+    at,
+    because: `${edition}, ${FEEDER[edition]}`,
+    remedy: "a device beyond the connection, not above the ampacity of the feeder; or a larger feeder",
+  };
+  if (deviceBeyond !== undefined)
+    return [deviceProtectsFeeder({ value: deviceBeyond, limit: feederAmpacity, ...words })];
   const due = whenKnown({ sourceCurrents, feederDevice }, feederAmpacityNeeded);
   return [feederCarriesSources({ value: due, limit: feederAmpacity, ...words })];
 }
@@ -41,8 +67,18 @@ export interface FeederTap {
 }
 
 /** A tap on a feeder with sources: one third, by the currents of the sources until 2020, by their devices from 2023. */
-export function feederTapChecks({ edition, tapAmpacity, feederDevice, sourceCurrents, sourceDevices, at }: FeederTap): readonly Check[] {
-  const due = edition === "NFPA 70:2023" ? whenKnown({ sourceDevices, feederDevice }, tapAmpacityByDevices) : whenKnown({ sourceCurrents, feederDevice }, tapAmpacityByCurrents);
+export function feederTapChecks({
+  edition,
+  tapAmpacity,
+  feederDevice,
+  sourceCurrents,
+  sourceDevices,
+  at,
+}: FeederTap): readonly Check[] {
+  const due =
+    edition === "NFPA 70:2023"
+      ? whenKnown({ sourceDevices, feederDevice }, tapAmpacityByDevices)
+      : whenKnown({ sourceCurrents, feederDevice }, tapAmpacityByCurrents);
   return [tapCarriesItsShare({ value: due, limit: tapAmpacity, at, because: `${edition}, ${TAP[edition]}` })];
 }
 
@@ -59,10 +95,24 @@ export interface SupplySideConnection {
 }
 
 /** A supply-side connection: by devices against the service in 2017, by output currents against its conductors from 2020 on. */
-export function supplySideChecks({ edition, serviceRating, serviceAmpacity, sourceCurrents, sourceDevices, at }: SupplySideConnection): readonly Check[] {
+export function supplySideChecks({
+  edition,
+  serviceRating,
+  serviceAmpacity,
+  sourceCurrents,
+  sourceDevices,
+  at,
+}: SupplySideConnection): readonly Check[] {
   if (edition === "NFPA 70:2017") {
     const value = whenKnown({ sourceDevices }, (known) => deviceSum({ deviceRatings: known.sourceDevices }));
     return [sourceDevicesWithinService({ value, limit: serviceRating, at, because: `${edition}, 705.12(A)` })];
   }
-  return [sourceCurrentsWithinService({ value: whenKnown({ sourceCurrents }, sourceCurrentSum), limit: serviceAmpacity, at, because: `${edition}, 705.11` })];
+  return [
+    sourceCurrentsWithinService({
+      value: whenKnown({ sourceCurrents }, sourceCurrentSum),
+      limit: serviceAmpacity,
+      at,
+      because: `${edition}, 705.11`,
+    }),
+  ];
 }

@@ -40,13 +40,23 @@ export function allocatePhases(inverters: readonly SinglePhaseInverter[]): Phase
 }
 
 /** The loads and the unbalance of an allocation that is already made. */
-export function allocatedPhases(inverters: readonly (SinglePhaseInverter & { readonly phase: PhaseName })[]): PhaseAllocation {
+export function allocatedPhases(
+  inverters: readonly (SinglePhaseInverter & { readonly phase: PhaseName })[],
+): PhaseAllocation {
   refuseSameNames(inverters);
   const powers = inverters.map(({ apparentPower }) => given(apparentPower, "VA"));
-  return allocationOf(inverters, powers, inverters.map(({ phase }) => phaseNames.indexOf(phase) as PhaseNumber));
+  return allocationOf(
+    inverters,
+    powers,
+    inverters.map(({ phase }) => phaseNames.indexOf(phase) as PhaseNumber),
+  );
 }
 
-function allocationOf(inverters: readonly SinglePhaseInverter[], powers: readonly Quantity<"apparentPower">[], on: readonly PhaseNumber[]): PhaseAllocation {
+function allocationOf(
+  inverters: readonly SinglePhaseInverter[],
+  powers: readonly Quantity<"apparentPower">[],
+  on: readonly PhaseNumber[],
+): PhaseAllocation {
   const of = <T>(items: readonly T[], phase: number): readonly T[] => items.filter((_, index) => on[index] === phase);
   const load = (phase: number): Quantity<"apparentPower"> => {
     const here = of(powers, phase);
@@ -66,5 +76,13 @@ function refuseSameNames(inverters: readonly { readonly name: string }[]): void 
   const twice = names.findIndex((name, index) => names.indexOf(name) !== index);
   if (twice < 0) return;
   const path = `inverters[${twice}].name`;
-  throw new InputError("allocate phases", [{ path, code: "contradiction", message: `two inverters are called ${names[twice]}`, expected: "one name each", received: names[twice]! }]);
+  throw new InputError("allocate phases", [
+    {
+      path,
+      code: "contradiction",
+      message: `two inverters are called ${names[twice]}`,
+      expected: "one name each",
+      received: names[twice]!,
+    },
+  ]);
 }

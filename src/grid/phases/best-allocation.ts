@@ -34,8 +34,15 @@ interface Search {
 export function bestAllocation(powers: readonly Quantity<"apparentPower">[]): readonly PhaseNumber[] {
   const sizes = wholeNumbers(powers);
   const ratings = new Set(sizes).size;
-  if (ratings > MOST_RATINGS) throw refused(`${ratings} different ratings are more than an exact search takes`, `up to ${MOST_RATINGS} different ratings`, ratings);
-  const order = sizes.map((_, index) => index).sort((a, b) => (sizes[b]! > sizes[a]! ? 1 : sizes[b]! < sizes[a]! ? -1 : a - b));
+  if (ratings > MOST_RATINGS)
+    throw refused(
+      `${ratings} different ratings are more than an exact search takes`,
+      `up to ${MOST_RATINGS} different ratings`,
+      ratings,
+    );
+  const order = sizes
+    .map((_, index) => index)
+    .sort((a, b) => (sizes[b]! > sizes[a]! ? 1 : sizes[b]! < sizes[a]! ? -1 : a - b));
   const sorted = order.map((index) => sizes[index]!);
   const rest = sorted.reduceRight<bigint[]>((sums, size) => [size + (sums[0] ?? 0n), ...sums], []);
   const search: Search = { sizes: sorted, rest, seen: new Set(), best: null, on: [] };
@@ -54,10 +61,13 @@ function place(search: Search, at: number, loads: readonly bigint[], on: readonl
   if (search.best !== null && bound(loads, search.rest[at]!) >= search.best) return;
   const state = `${at} ${[...loads].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0)).join(" ")}`;
   if (search.seen.has(state)) return;
-  if (search.seen.size >= MOST_STATES) throw refused("too many inverters for an exact search", "fewer inverters", search.sizes.length);
+  if (search.seen.size >= MOST_STATES)
+    throw refused("too many inverters for an exact search", "fewer inverters", search.sizes.length);
   search.seen.add(state);
   const size = search.sizes[at]!;
-  const byLoad = ([0, 1, 2] as const).toSorted((a, b) => (loads[a]! < loads[b]! ? -1 : loads[a]! > loads[b]! ? 1 : a - b));
+  const byLoad = ([0, 1, 2] as const).toSorted((a, b) =>
+    loads[a]! < loads[b]! ? -1 : loads[a]! > loads[b]! ? 1 : a - b,
+  );
   for (const phase of byLoad) {
     const next = loads.map((load, index) => (index === phase ? load + size : load));
     place(search, at + 1, next, [...on, phase]);
@@ -83,5 +93,7 @@ function least(loads: readonly bigint[]): bigint {
 }
 
 function refused(message: string, expected: string, received: number): InputError {
-  return new InputError("allocate phases", [{ path: "inverters", code: "refused", message, expected, received: String(received) }]);
+  return new InputError("allocate phases", [
+    { path: "inverters", code: "refused", message, expected, received: String(received) },
+  ]);
 }

@@ -10,7 +10,12 @@ export interface Listed {
 }
 
 /** The entry of a closed list that bears a name; an `InputError` that lists the known where none does. */
-export function fromClosedList<T extends { readonly key: string }>(list: readonly T[], name: string, path: string, what: string): T {
+export function fromClosedList<T extends { readonly key: string }>(
+  list: readonly T[],
+  name: string,
+  path: string,
+  what: string,
+): T {
   const found = list.find(({ key }) => key === name);
   if (found) return found;
   const known = list.map(({ key }) => key);

@@ -64,7 +64,11 @@ export const frequencyBelowReconnectionHigh = /* @__PURE__ */ condition({
 /** Whether a plant may enter service at a voltage and a frequency, as far as the rules print a window. */
 export function enterServiceChecks(
   { rows }: InterfaceSettings,
-  state: { readonly voltage: Input<"voltage">; readonly nominalVoltage: Input<"voltage">; readonly frequency: Input<"frequency"> },
+  state: {
+    readonly voltage: Input<"voltage">;
+    readonly nominalVoltage: Input<"voltage">;
+    readonly frequency: Input<"frequency">;
+  },
   at: string,
 ): readonly Check[] {
   const printed = (key: SettingKey): Quantity | undefined => rows.find((row) => row.key === key)?.setting?.printed;
@@ -72,7 +76,8 @@ export function enterServiceChecks(
   const value = voltageShareOf({ voltage, nominalVoltage });
   const checks: Check[] = [];
   const share = (key: SettingKey): Quantity<"ratio"> | undefined => printed(key) as Quantity<"ratio"> | undefined;
-  const hertz = (key: SettingKey): Quantity<"frequency"> | undefined => printed(key) as Quantity<"frequency"> | undefined;
+  const hertz = (key: SettingKey): Quantity<"frequency"> | undefined =>
+    printed(key) as Quantity<"frequency"> | undefined;
   const [lowVoltage, highVoltage] = [share("reconnectionVoltageLow"), share("reconnectionVoltageHigh")];
   const [lowFrequency, highFrequency] = [hertz("reconnectionFrequencyLow"), hertz("reconnectionFrequencyHigh")];
   if (lowVoltage) checks.push(voltageAboveReconnectionLow({ value, limit: lowVoltage, at }));

@@ -1,8 +1,15 @@
 import type { Check } from "../../formula/index.js";
 import { type Input, InputError, type Quantity } from "../../quantity/index.js";
 import {
-  frequencySettingAsInTheRules, frequencySettingNotAboveRange, frequencySettingNotBelowRange, settingTimeAsInTheRules, settingTimeNotAboveRange,
-  settingTimeNotBelowRange, voltageSettingAsInTheRules, voltageSettingNotAboveRange, voltageSettingNotBelowRange,
+  frequencySettingAsInTheRules,
+  frequencySettingNotAboveRange,
+  frequencySettingNotBelowRange,
+  settingTimeAsInTheRules,
+  settingTimeNotAboveRange,
+  settingTimeNotBelowRange,
+  voltageSettingAsInTheRules,
+  voltageSettingNotAboveRange,
+  voltageSettingNotBelowRange,
 } from "./evaluate-conditions.js";
 import type { InterfaceSettings } from "./interface-settings.js";
 import type { SettingKey } from "./setting-keys.js";
@@ -24,7 +31,11 @@ export interface EnteredSetting {
  *
  * @throws InputError where the rules hold no such setting, or a voltage comes without the place where it is measured
  */
-export function evaluateSettings(settings: InterfaceSettings, entered: readonly EnteredSetting[], at: string): readonly Check[] {
+export function evaluateSettings(
+  settings: InterfaceSettings,
+  entered: readonly EnteredSetting[],
+  at: string,
+): readonly Check[] {
   return Object.freeze(entered.flatMap((each, index) => checksOf(rowOf(settings, each, index), each, index, at)));
 }
 
@@ -79,5 +90,7 @@ function timesOf(row: SettingRow): { readonly shortest: Time; readonly longest: 
 function unmeasured(index: number): InputError {
   const expected = "line and neutral, two lines";
   const message = "a voltage needs the place where it is measured";
-  return new InputError("evaluate settings", [{ path: `entered[${index}].between`, code: "missing", message, expected, received: "undefined" }]);
+  return new InputError("evaluate settings", [
+    { path: `entered[${index}].between`, code: "missing", message, expected, received: "undefined" },
+  ]);
 }

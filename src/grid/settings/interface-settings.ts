@@ -9,7 +9,13 @@ import { frequencyOfDeviation, lineVoltageOfSetting, settingInVolts } from "./in
 import { type Printed, readTables } from "./read-tables.js";
 import { tablesOf } from "./rule-set-tables.js";
 import { settingKeys, type SettingQuantity } from "./setting-keys.js";
-import { NOT_BEFORE_CONFIRMED, type SettingRow, type SettingTimes, type SettingValue, THE_OPERATOR_SETS_IT } from "./setting-row.js";
+import {
+  NOT_BEFORE_CONFIRMED,
+  type SettingRow,
+  type SettingTimes,
+  type SettingValue,
+  THE_OPERATOR_SETS_IT,
+} from "./setting-row.js";
 
 /** The settings that a set of connection rules brings to a supply. */
 export interface InterfaceSettings {
@@ -39,12 +45,19 @@ export function interfaceSettings(rules: GridRules, supply: SupplySystem): Inter
   if (!set.supplies.includes(facts.key)) {
     const expected = set.supplies.join("; ");
     throw new InputError("interface settings", [
-      { path: "supply", code: "contradiction", message: `${set.key} is not made for a supply of ${facts.key}`, expected, received: facts.key },
+      {
+        path: "supply",
+        code: "contradiction",
+        message: `${set.key} is not made for a supply of ${facts.key}`,
+        expected,
+        received: facts.key,
+      },
     ]);
   }
   const rows = rowsOf(set.key, facts);
   const notes = set.note === null ? [] : [set.note];
-  if (rows.length === 0) notes.push("no setting of these rules was seen: every one is to come from the network operator");
+  if (rows.length === 0)
+    notes.push("no setting of these rules was seen: every one is to come from the network operator");
   return Object.freeze({
     rules: set,
     supply: facts.key,
@@ -70,7 +83,13 @@ function rowsOf(rules: GridRules, facts: SupplyFacts): readonly SettingRow[] {
       const found = printed[name];
       if (found === undefined) return null;
       const nominalFrequency = facts.frequency;
-      return settingValue(deviations.has(key) ? frequencyOfDeviation({ nominalFrequency, deviation: found as Quantity<"frequency"> }) : found, quantity, facts);
+      return settingValue(
+        deviations.has(key)
+          ? frequencyOfDeviation({ nominalFrequency, deviation: found as Quantity<"frequency"> })
+          : found,
+        quantity,
+        facts,
+      );
     };
     const rowTimes = timed === undefined ? NO_TIMES : timesOf(timed.printed);
     const [setting, lowest, highest] = [value("setting"), value("lowest"), value("highest")];
@@ -78,7 +97,13 @@ function rowsOf(rules: GridRules, facts: SupplyFacts): readonly SettingRow[] {
     const source = [...(own?.table.declaration.source ?? []), ...(timed?.table.declaration.source ?? [])];
     return [
       Object.freeze({
-        key, label, kind, quantity, setting, lowest, highest,
+        key,
+        label,
+        kind,
+        quantity,
+        setting,
+        lowest,
+        highest,
         times: rowTimes,
         averaging: averaging[key] ?? null,
         source: Object.freeze(source),
@@ -91,26 +116,45 @@ function rowsOf(rules: GridRules, facts: SupplyFacts): readonly SettingRow[] {
 }
 
 /** A printed value in volts or hertz for the site. */
-export function settingValue(printed: Quantity, quantity: SettingQuantity, facts: Pick<SupplyFacts, "lineToNeutral" | "lineToLine">): SettingValue {
+export function settingValue(
+  printed: Quantity,
+  quantity: SettingQuantity,
+  facts: Pick<SupplyFacts, "lineToNeutral" | "lineToLine">,
+): SettingValue {
   const { lineToNeutral, lineToLine } = facts;
   const base = { printed, volts: null, hertz: null, grade: gradeOf(printed) };
   if (quantity === "frequency") return Object.freeze({ ...base, hertz: printed as Quantity<"frequency"> });
   if (quantity !== "voltage") return Object.freeze(base);
   if (printed.dimension === "voltage") {
     const phaseVoltage = printed as Quantity<"voltage">;
-    const volts = { lineToNeutral: phaseVoltage, lineToLine: lineVoltageOfSetting({ phaseVoltage, lineToNeutral, lineToLine }) };
+    const volts = {
+      lineToNeutral: phaseVoltage,
+      lineToLine: lineVoltageOfSetting({ phaseVoltage, lineToNeutral, lineToLine }),
+    };
     return Object.freeze({ ...base, volts: Object.freeze(volts) });
   }
   const settingShare = printed as Quantity<"ratio">;
-  const inVolts = (nominalVoltage: Quantity<"voltage">): Quantity<"voltage"> => settingInVolts({ settingShare, nominalVoltage });
-  return Object.freeze({ ...base, volts: Object.freeze({ lineToNeutral: inVolts(lineToNeutral), lineToLine: inVolts(lineToLine) }) });
+  const inVolts = (nominalVoltage: Quantity<"voltage">): Quantity<"voltage"> =>
+    settingInVolts({ settingShare, nominalVoltage });
+  return Object.freeze({
+    ...base,
+    volts: Object.freeze({ lineToNeutral: inVolts(lineToNeutral), lineToLine: inVolts(lineToLine) }),
+  });
 }
 
 function timesOf(printed: Printed): SettingTimes {
   const time = (name: string): Quantity<"time"> | null => (printed[name] as Quantity<"time"> | undefined) ?? null;
-  return Object.freeze({ delay: time("delay"), clearing: time("clearing"), shortest: time("shortest"), longest: time("longest") });
+  return Object.freeze({
+    delay: time("delay"),
+    clearing: time("clearing"),
+    shortest: time("shortest"),
+    longest: time("longest"),
+  });
 }
 
 function weakestOf(setting: SettingValue | null, times: SettingTimes): Grade | null {
-  return [times.delay, times.clearing].reduce<Grade | null>((weakest, time) => weaker(weakest, gradeOf(time)), setting?.grade ?? null);
+  return [times.delay, times.clearing].reduce<Grade | null>(
+    (weakest, time) => weaker(weakest, gradeOf(time)),
+    setting?.grade ?? null,
+  );
 }

@@ -15,7 +15,9 @@ export function readTables(
     const columns = table.declaration.columns ?? {};
     const fixed = Object.fromEntries(Object.entries(headings).filter(([name]) => name in columns));
     for (const setting of table.rows()) {
-      const tabulated = table.cells().filter(({ row, column }) => row === setting && fits(column, Object.keys(columns), fixed));
+      const tabulated = table
+        .cells()
+        .filter(({ row, column }) => row === setting && fits(column, Object.keys(columns), fixed));
       const printed: Record<string, Quantity> = {};
       for (const { column } of tabulated) {
         const value = column[Object.keys(columns).indexOf(heading)]!;

@@ -47,9 +47,15 @@ const RMS_MEAN = "moving r.m.s. mean over 10 minutes, renewed at most every 3 s"
 function ieee1547(category: "I" | "II" | "III"): RuleSetTables {
   return {
     values: [
-      ieee.ieee1547_2018_voltageTrip, ieee.ieee1547_2018_frequencyTrip, ieee.ieee1547_2018_rateOfChangeOfFrequency,
-      ieee.ieee1547_2018_enterServiceVoltage, ieee.ieee1547_2018_enterServiceFrequency, ieee.ieee1547_2018_enterServiceTime,
-      droop.ieee1547_2018_droopDeadBand, droop.ieee1547_2018_droop, droop.ieee1547_2018_droopResponseTime,
+      ieee.ieee1547_2018_voltageTrip,
+      ieee.ieee1547_2018_frequencyTrip,
+      ieee.ieee1547_2018_rateOfChangeOfFrequency,
+      ieee.ieee1547_2018_enterServiceVoltage,
+      ieee.ieee1547_2018_enterServiceFrequency,
+      ieee.ieee1547_2018_enterServiceTime,
+      droop.ieee1547_2018_droopDeadBand,
+      droop.ieee1547_2018_droop,
+      droop.ieee1547_2018_droopResponseTime,
     ],
     times: [ieee.ieee1547_2018_voltageTripTime, ieee.ieee1547_2018_frequencyTripTime],
     headings: { category },
@@ -58,7 +64,11 @@ function ieee1547(category: "I" | "II" | "III"): RuleSetTables {
 
 function australasia(region: string): RuleSetTables {
   return {
-    values: [asNzs.asNzs4777_2_2020_voltageLimits, asNzs.asNzs4777_2_2020_frequencyLimits, asNzs.asNzs4777_2_2020_reconnectionTime],
+    values: [
+      asNzs.asNzs4777_2_2020_voltageLimits,
+      asNzs.asNzs4777_2_2020_frequencyLimits,
+      asNzs.asNzs4777_2_2020_reconnectionTime,
+    ],
     times: [asNzs.asNzs4777_2_2020_times],
     headings: { region },
     averaging: { sustainedOvervoltage: "mean of 10 minutes" },
@@ -71,8 +81,11 @@ export function tablesOf(rules: GridRules): RuleSetTables | null {
     case "EN 50549-1:2019":
       return {
         values: [
-          en50549.en50549_1_2019_voltageRanges, en50549.en50549_1_2019_frequencyRanges, en50549.en50549_1_2019_reconnectionTime,
-          en50549.en50549_1_2019_ramp, en50549.en50549_1_2019_droop,
+          en50549.en50549_1_2019_voltageRanges,
+          en50549.en50549_1_2019_frequencyRanges,
+          en50549.en50549_1_2019_reconnectionTime,
+          en50549.en50549_1_2019_ramp,
+          en50549.en50549_1_2019_droop,
         ],
         times: [en50549.en50549_1_2019_timeRanges],
         averaging: { sustainedOvervoltage: "mean of 10 minutes" },
@@ -80,8 +93,11 @@ export function tablesOf(rules: GridRules): RuleSetTables | null {
     case "VDE-AR-N 4105:2018":
       return {
         values: [
-          vde.vdeArN4105_2018_voltageSettings, vde.vdeArN4105_2018_frequencySettings, vde.vdeArN4105_2018_reconnectionTime,
-          vde.vdeArN4105_2018_ramp, vde.vdeArN4105_2018_droop,
+          vde.vdeArN4105_2018_voltageSettings,
+          vde.vdeArN4105_2018_frequencySettings,
+          vde.vdeArN4105_2018_reconnectionTime,
+          vde.vdeArN4105_2018_ramp,
+          vde.vdeArN4105_2018_droop,
         ],
         times: [vde.vdeArN4105_2018_delays],
         averaging: { sustainedOvervoltage: ARITHMETIC_MEAN },
@@ -95,16 +111,22 @@ export function tablesOf(rules: GridRules): RuleSetTables | null {
     case "EREC G98:2022":
       return {
         values: [
-          g98.erecG98_2022_voltageSettings, g98.erecG98_2022_frequencySettings, g98.erecG98_2022_rateOfChangeOfFrequency,
-          g98.erecG98_2022_reconnectionTime, g98.erecG98_2022_droop,
+          g98.erecG98_2022_voltageSettings,
+          g98.erecG98_2022_frequencySettings,
+          g98.erecG98_2022_rateOfChangeOfFrequency,
+          g98.erecG98_2022_reconnectionTime,
+          g98.erecG98_2022_droop,
         ],
         times: [g98.erecG98_2022_delays],
       };
     case "EREC G99:2019":
       return {
         values: [
-          g99.erecG99_2019_voltageSettings, g99.erecG99_2019_frequencySettings, g99.erecG99_2019_rateOfChangeOfFrequency,
-          g99.erecG99_2019_reconnectionTime, g99.erecG99_2019_droop,
+          g99.erecG99_2019_voltageSettings,
+          g99.erecG99_2019_frequencySettings,
+          g99.erecG99_2019_rateOfChangeOfFrequency,
+          g99.erecG99_2019_reconnectionTime,
+          g99.erecG99_2019_droop,
         ],
         times: [g99.erecG99_2019_delays],
         averaging: { rateOfChangeOfFrequency: "measuring window of 500 ms" },
@@ -128,7 +150,11 @@ export function tablesOf(rules: GridRules): RuleSetTables | null {
       return ieee1547("III");
     case "IEEE 1547:2003":
       return {
-        values: [ieee2003.ieee1547_2003_voltageTrip, ieee2003.ieee1547_2003_frequencyTrip, ieee2003.ieee1547_2003_reconnectionTime],
+        values: [
+          ieee2003.ieee1547_2003_voltageTrip,
+          ieee2003.ieee1547_2003_frequencyTrip,
+          ieee2003.ieee1547_2003_reconnectionTime,
+        ],
         times: [ieee2003.ieee1547_2003_clearingTime],
       };
     case "California Rule 21:2018":
@@ -137,7 +163,10 @@ export function tablesOf(rules: GridRules): RuleSetTables | null {
         times: [california.californiaRule21_2018_clearingTime],
       };
     case "ISO-NE source requirements:2018":
-      return { values: [isoNe.isoNe_2018_voltageTrip, isoNe.isoNe_2018_frequencyTrip], times: [isoNe.isoNe_2018_clearingTime] };
+      return {
+        values: [isoNe.isoNe_2018_voltageTrip, isoNe.isoNe_2018_frequencyTrip],
+        times: [isoNe.isoNe_2018_clearingTime],
+      };
     case "CEI 0-21:2012":
       return {
         values: [cei2012.cei0_21_2012_voltageSettings, cei2012.cei0_21_2012_frequencySettings],
@@ -157,19 +186,37 @@ export function tablesOf(rules: GridRules): RuleSetTables | null {
         times: [iec61727.iec61727_2004_tripTimes],
       };
     case "RD 1699/2011:2011":
-      return { values: [rd2011.rd1699_2011_voltageSettings, rd2011.rd1699_2011_frequencySettings], times: [rd2011.rd1699_2011_times] };
+      return {
+        values: [rd2011.rd1699_2011_voltageSettings, rd2011.rd1699_2011_frequencySettings],
+        times: [rd2011.rd1699_2011_times],
+      };
     case "RD 1699/2011:2014":
-      return { values: [rd2014.rd1699_2014_voltageSettings, rd2014.rd1699_2014_frequencySettings], times: [rd2014.rd1699_2014_times] };
+      return {
+        values: [rd2014.rd1699_2014_voltageSettings, rd2014.rd1699_2014_frequencySettings],
+        times: [rd2014.rd1699_2014_times],
+      };
     case "RD 1699/2011:2020":
-      return { values: [rd2020.rd1699_2020_voltageSettings, rd2020.rd1699_2020_reconnectionFrequency], times: [rd2020.rd1699_2020_times] };
+      return {
+        values: [rd2020.rd1699_2020_voltageSettings, rd2020.rd1699_2020_reconnectionFrequency],
+        times: [rd2020.rd1699_2020_times],
+      };
     case "REBT ITC-BT-40:2002":
-      return { values: [rebt.rebt_2002_voltageSettings, rebt.rebt_2002_frequencySettings], times: [rebt.rebt_2002_times] };
+      return {
+        values: [rebt.rebt_2002_voltageSettings, rebt.rebt_2002_frequencySettings],
+        times: [rebt.rebt_2002_times],
+      };
     case "Synergrid C10/11:undated":
-      return { values: [synergrid.synergridC10_11_undated_voltageSettings, synergrid.synergridC10_11_undated_reconnectionTime], times: [] };
+      return {
+        values: [synergrid.synergridC10_11_undated_voltageSettings, synergrid.synergridC10_11_undated_reconnectionTime],
+        times: [],
+      };
     case "Netcode elektriciteit:undated":
       return { values: [netcode.netcode_undated_voltageSettings], times: [] };
     case "DIN VDE 0126-1-1/A1:undated":
-      return { values: [dinVde.dinVde0126_1_1_undated_voltageSettings], times: [dinVde.dinVde0126_1_1_undated_tripTime] };
+      return {
+        values: [dinVde.dinVde0126_1_1_undated_voltageSettings],
+        times: [dinVde.dinVde0126_1_1_undated_tripTime],
+      };
     case "TOR Erzeuger:undated":
     case "ESB Networks micro-generation:2021":
       return null;

@@ -39,7 +39,12 @@ export interface ExportedCurve {
   readonly variant: string;
   readonly ieee1547: string | null;
   readonly iec61850: string | null;
-  readonly points: readonly { readonly x: ExportedValue; readonly lineToNeutral: ExportedValue | null; readonly lineToLine: ExportedValue | null; readonly y: ExportedValue }[];
+  readonly points: readonly {
+    readonly x: ExportedValue;
+    readonly lineToNeutral: ExportedValue | null;
+    readonly lineToLine: ExportedValue | null;
+    readonly y: ExportedValue;
+  }[];
   readonly responseTime: ExportedValue | null;
   readonly grade: Grade | null;
   readonly confirm: string | null;
@@ -75,20 +80,42 @@ export function settingsExport({ rules, supply, rows, curves, notes }: Interface
     supply,
     settings: rows.map(exportedRow),
     curves: curves.map(({ key, variant, terms, points, responseTime, grade, confirm, source }) => ({
-      key, variant, ...terms,
+      key,
+      variant,
+      ...terms,
       points: points.map(({ x, volts, y }) => ({
-        x: plain(x), lineToNeutral: plainOr(volts?.lineToNeutral), lineToLine: plainOr(volts?.lineToLine), y: plain(y),
+        x: plain(x),
+        lineToNeutral: plainOr(volts?.lineToNeutral),
+        lineToLine: plainOr(volts?.lineToLine),
+        y: plain(y),
       })),
-      responseTime: plainOr(responseTime), grade, confirm, source,
+      responseTime: plainOr(responseTime),
+      grade,
+      confirm,
+      source,
     })),
     notes,
   };
 }
 
-function exportedRow({ key, label, terms, setting, lowest, highest, times, averaging, grade, confirm, source }: SettingRow): ExportedSetting {
+function exportedRow({
+  key,
+  label,
+  terms,
+  setting,
+  lowest,
+  highest,
+  times,
+  averaging,
+  grade,
+  confirm,
+  source,
+}: SettingRow): ExportedSetting {
   const printed = (value: SettingValue | null): ExportedValue | null => plainOr(value?.printed);
   return {
-    key, label, ...terms,
+    key,
+    label,
+    ...terms,
     printed: printed(setting),
     lineToNeutral: plainOr(setting?.volts?.lineToNeutral),
     lineToLine: plainOr(setting?.volts?.lineToLine),
@@ -99,7 +126,10 @@ function exportedRow({ key, label, terms, setting, lowest, highest, times, avera
     clearing: plainOr(times.clearing),
     shortest: plainOr(times.shortest),
     longest: plainOr(times.longest),
-    averaging, grade, confirm, source,
+    averaging,
+    grade,
+    confirm,
+    source,
   };
 }
 

@@ -48,7 +48,9 @@ export const settingsCautions: readonly string[] = Object.freeze([
  * @param connection - how the inverter is connected; it decides between line-to-neutral and line-to-line volts
  */
 export function settingsSheet(settings: InterfaceSettings, connection: Connection): SettingsSheet {
-  const lines = settings.rows.filter(({ kind }) => kind !== "ride-through").map((row) => ({ row, line: lineOf(row, connection) }));
+  const lines = settings.rows
+    .filter(({ kind }) => kind !== "ride-through")
+    .map((row) => ({ row, line: lineOf(row, connection) }));
   const { curves, rules, supply, notes } = settings;
   return Object.freeze({
     select: Object.freeze([
@@ -67,8 +69,20 @@ export function settingsSheet(settings: InterfaceSettings, connection: Connectio
   });
 }
 
-function lineOf({ key, label, setting, times, averaging, grade, confirm }: SettingRow, connection: Connection): SheetLine {
+function lineOf(
+  { key, label, setting, times, averaging, grade, confirm }: SettingRow,
+  connection: Connection,
+): SheetLine {
   const volts = setting?.volts?.[connection === "single-phase" ? "lineToNeutral" : "lineToLine"];
   const value = volts ?? setting?.hertz ?? setting?.printed ?? null;
-  return Object.freeze({ key, label, value, delay: times.delay, clearing: times.clearing, averaging, grade, why: confirm });
+  return Object.freeze({
+    key,
+    label,
+    value,
+    delay: times.delay,
+    clearing: times.clearing,
+    averaging,
+    grade,
+    why: confirm,
+  });
 }

@@ -2,18 +2,30 @@ import { type Check, type Known, missing } from "../../formula/index.js";
 import type { Input, Quantity } from "../../quantity/index.js";
 import type { GridRules } from "../rules/grid-rule-sets.js";
 import {
-  overfrequencyTripAboveBand, overvoltageTripAboveRideThrough, tripWaitsForBand, tripWaitsForRideThrough, underfrequencyTripBelowBand,
+  overfrequencyTripAboveBand,
+  overvoltageTripAboveRideThrough,
+  tripWaitsForBand,
+  tripWaitsForRideThrough,
+  underfrequencyTripBelowBand,
   undervoltageTripBelowRideThrough,
 } from "./stay-connected-conditions.js";
 import { eu2016_1388_frequencyBand, eu2016_1388_frequencyTime } from "./tables/eu-2016-1388.js";
-import { ieee1547_1_2020_rideThroughTime, ieee1547_1_2020_rideThroughVoltage } from "./tables/ieee-1547-1-2020-ride-through.js";
+import {
+  ieee1547_1_2020_rideThroughTime,
+  ieee1547_1_2020_rideThroughVoltage,
+} from "./tables/ieee-1547-1-2020-ride-through.js";
 
 /** The synchronous areas of the European network codes. */
 export const synchronousAreas = [
   { key: "Continental Europe", label: "Continental Europe", edition: "EU 2016/1388:2016", grade: "original" },
   { key: "Nordic", label: "Nordic", edition: "EU 2016/1388:2016", grade: "original" },
   { key: "Great Britain", label: "Great Britain", edition: "EU 2016/1388:2016", grade: "original" },
-  { key: "Ireland and Northern Ireland", label: "Ireland and Northern Ireland", edition: "EU 2016/1388:2016", grade: "original" },
+  {
+    key: "Ireland and Northern Ireland",
+    label: "Ireland and Northern Ireland",
+    edition: "EU 2016/1388:2016",
+    grade: "original",
+  },
   { key: "Baltic", label: "Baltic", edition: "EU 2016/1388:2016", grade: "original" },
 ] as const;
 
@@ -24,7 +36,9 @@ export type SynchronousArea = (typeof synchronousAreas)[number]["key"];
 export function synchronousAreaOf(rules: GridRules): SynchronousArea | null {
   if (rules.startsWith("EREC ")) return "Great Britain";
   if (rules.startsWith("ESB ")) return "Ireland and Northern Ireland";
-  const elsewhere = ["AS/NZS", "IEEE", "California", "ISO-NE", "IEC", "EN 50549"].some((start) => rules.startsWith(start));
+  const elsewhere = ["AS/NZS", "IEEE", "California", "ISO-NE", "IEC", "EN 50549"].some((start) =>
+    rules.startsWith(start),
+  );
   return elsewhere ? null : "Continental Europe";
 }
 
@@ -39,12 +53,21 @@ export interface FrequencyTrip {
 const NARROWER = "narrower than the bands in which the European network code asks a plant to stay connected";
 
 /** Whether a frequency trip leaves the plant connected as long as the European network code asks. */
-export function frequencyStayConnectedChecks(area: SynchronousArea, { side, frequency, time, at }: FrequencyTrip): readonly Check[] {
+export function frequencyStayConnectedChecks(
+  area: SynchronousArea,
+  { side, frequency, time, at }: FrequencyTrip,
+): readonly Check[] {
   return Object.freeze(
     bandsOf(area, side).map((band) => {
-      const [from, to] = [eu2016_1388_frequencyBand({ band, bound: "from" }), eu2016_1388_frequencyBand({ band, bound: "to" })];
+      const [from, to] = [
+        eu2016_1388_frequencyBand({ band, bound: "from" }),
+        eu2016_1388_frequencyBand({ band, bound: "to" }),
+      ];
       const words = { at: `${area} ${from.text} to ${to.text} Hz/${at}`, because: NARROWER };
-      const leaves = side === "under" ? underfrequencyTripBelowBand({ value: frequency, limit: from, ...words }) : overfrequencyTripAboveBand({ value: frequency, limit: to, ...words });
+      const leaves =
+        side === "under"
+          ? underfrequencyTripBelowBand({ value: frequency, limit: from, ...words })
+          : overfrequencyTripAboveBand({ value: frequency, limit: to, ...words });
       if (leaves.verdict === "met" || isEndless(band)) return leaves;
       return tripWaitsForBand({ value: time, limit: eu2016_1388_frequencyTime({ band }), ...words });
     }),
@@ -71,7 +94,10 @@ export interface VoltageTrip {
 }
 
 /** Whether a voltage trip rides through the test conditions of IEEE 1547.1 for an abnormal category; none are known for category I. */
-export function voltageRideThroughChecks(category: "II" | "III", { side, voltageShare, time, at }: VoltageTrip): readonly Check[] {
+export function voltageRideThroughChecks(
+  category: "II" | "III",
+  { side, voltageShare, time, at }: VoltageTrip,
+): readonly Check[] {
   const start = `${category} ${side === "under" ? "low" : "high"} `;
   const tests = ieee1547_1_2020_rideThroughVoltage.rows().filter((test) => test.startsWith(start));
   return Object.freeze(
@@ -80,7 +106,9 @@ export function voltageRideThroughChecks(category: "II" | "III", { side, voltage
       const words = { at: `category ${test}/${at}` };
       const clears = side === "under" ? undervoltageTripBelowRideThrough : overvoltageTripAboveRideThrough;
       const clear = clears({ value: voltageShare, limit, ...words });
-      return clear.verdict === "met" ? clear : tripWaitsForRideThrough({ value: time, limit: ieee1547_1_2020_rideThroughTime({ test }), ...words });
+      return clear.verdict === "met"
+        ? clear
+        : tripWaitsForRideThrough({ value: time, limit: ieee1547_1_2020_rideThroughTime({ test }), ...words });
     }),
   );
 }

@@ -2,7 +2,14 @@ import { type Check, type Known, whenKnown } from "../../formula/index.js";
 import type { Input } from "../../quantity/index.js";
 import { apparentPowerThresholds } from "../phases/connection-thresholds.js";
 import type { GridRules } from "../rules/grid-rule-sets.js";
-import { exportCurrent, exportWithinServiceCable, exportWithinServiceDevice, halfOfCapacity, plantWithinHalfOfCapacity, plantWithinLargestPower } from "./export.js";
+import {
+  exportCurrent,
+  exportWithinServiceCable,
+  exportWithinServiceDevice,
+  halfOfCapacity,
+  plantWithinHalfOfCapacity,
+  plantWithinLargestPower,
+} from "./export.js";
 
 /** A site that feeds in with its loads at zero. */
 export interface SiteUnderExport {
@@ -28,11 +35,24 @@ export function exportChecks(site: SiteUnderExport): readonly Check[] {
     exportWithinServiceCable({ value, limit: serviceAmpacity, at, remedy }),
   ];
   if (rules.startsWith("RD 1699/2011")) {
-    const { capacity = { missing: ["supply.capacity"] }, connectedPower = { missing: ["supply.connectedPower"] } } = site;
-    checks.push(plantWithinHalfOfCapacity({ value: plantPower, limit: whenKnown({ capacity, connectedPower }, halfOfCapacity), at }));
+    const { capacity = { missing: ["supply.capacity"] }, connectedPower = { missing: ["supply.connectedPower"] } } =
+      site;
+    checks.push(
+      plantWithinHalfOfCapacity({
+        value: plantPower,
+        limit: whenKnown({ capacity, connectedPower }, halfOfCapacity),
+        at,
+      }),
+    );
   }
   if (rules.startsWith("RD 1699/2011") || rules.startsWith("REBT")) {
-    checks.push(plantWithinLargestPower({ value: plantPower, limit: apparentPowerThresholds({ threshold: "REBT ITC-BT-40 interconnected plant" }), at }));
+    checks.push(
+      plantWithinLargestPower({
+        value: plantPower,
+        limit: apparentPowerThresholds({ threshold: "REBT ITC-BT-40 interconnected plant" }),
+        at,
+      }),
+    );
   }
   return Object.freeze(checks);
 }

@@ -61,7 +61,13 @@ export interface ExportLimiter {
 }
 
 /** An export limiter against the agreed export, its time and its failure. */
-export function exportLimiterChecks({ agreedExport, exportSetting, actingTime, onFailure, at }: ExportLimiter): readonly Check[] {
+export function exportLimiterChecks({
+  agreedExport,
+  exportSetting,
+  actingTime,
+  onFailure,
+  at,
+}: ExportLimiter): readonly Check[] {
   return Object.freeze([
     exportWithinAgreement({ value: exportSetting, limit: agreedExport, at }),
     exportLimiterActsInTime({ value: actingTime, limit: exportLimiterTimes({ document: "EREC G100:2022" }), at }),

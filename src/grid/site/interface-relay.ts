@@ -71,7 +71,11 @@ export const disconnectedInTime = /* @__PURE__ */ condition({
 });
 
 /** Arrangements of a coupling switch that open in spite of a single fault. */
-export const singleFaultSafeSwitches = ["two switches in series", "one switch whose failure is monitored and stops the inverters", "type-tested switch inside the inverter"] as const;
+export const singleFaultSafeSwitches = [
+  "two switches in series",
+  "one switch whose failure is monitored and stops the inverters",
+  "type-tested switch inside the inverter",
+] as const;
 
 /** A plant that may need an external interface relay. */
 export interface InterfaceRelayFor {
@@ -88,8 +92,10 @@ export interface InterfaceRelayFor {
 
 /** The power above which an external interface relay is due; `null` where the rules print none. */
 export function interfaceRelayThreshold(rules: GridRules): Quantity<"apparentPower"> | null {
-  const atUnity = (threshold: string): Quantity<"apparentPower"> => apparentPowerForPowerFactor({ activePower: activePowerThresholds({ threshold }), powerFactor: 1 });
-  if (rules === "VDE-AR-N 4105:2018" || rules === "VDE-AR-N 4105:2011") return apparentPowerThresholds({ threshold: `${rules} central protection` });
+  const atUnity = (threshold: string): Quantity<"apparentPower"> =>
+    apparentPowerForPowerFactor({ activePower: activePowerThresholds({ threshold }), powerFactor: 1 });
+  if (rules === "VDE-AR-N 4105:2018" || rules === "VDE-AR-N 4105:2011")
+    return apparentPowerThresholds({ threshold: `${rules} central protection` });
   if (rules.startsWith("AS/NZS")) return atUnity("AS/NZS 4777.1:2016 central protection");
   if (rules.startsWith("CEI 0-21")) return atUnity("CEI 0-21 external protection");
   if (rules.startsWith("TOR")) return apparentPowerThresholds({ threshold: "TOR Erzeuger external protection" });
@@ -101,12 +107,27 @@ export function interfaceRelayChecks({ rules, plantPower, relay, at }: Interface
   const threshold = interfaceRelayThreshold(rules);
   if (relay === undefined) {
     if (threshold === null) return [];
-    return [ownInterfaceProtectionSuffices({ value: plantPower, limit: threshold, at, remedy: "an external interface relay with a coupling switch" })];
+    return [
+      ownInterfaceProtectionSuffices({
+        value: plantPower,
+        limit: threshold,
+        at,
+        remedy: "an external interface relay with a coupling switch",
+      }),
+    ];
   }
-  const checks = [couplingSwitchSurvivesSingleFault({ value: relay.couplingSwitch, limit: singleFaultSafeSwitches, at })];
+  const checks = [
+    couplingSwitchSurvivesSingleFault({ value: relay.couplingSwitch, limit: singleFaultSafeSwitches, at }),
+  ];
   if (disconnectionTimeLimits.rows().includes(rules)) {
     const { relayTime, switchTime } = relay;
-    checks.push(disconnectedInTime({ value: whenKnown({ relayTime, switchTime }, disconnectionTime), limit: disconnectionTimeLimits({ document: rules }), at }));
+    checks.push(
+      disconnectedInTime({
+        value: whenKnown({ relayTime, switchTime }, disconnectionTime),
+        limit: disconnectionTimeLimits({ document: rules }),
+        at,
+      }),
+    );
   }
   return Object.freeze(checks);
 }

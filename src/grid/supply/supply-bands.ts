@@ -22,42 +22,66 @@ export interface SupplyBand {
 }
 
 const en50160: SupplyBand = {
-  key: "EN 50160", document: "EN 50160:2010", label: "±10 %, 95 % of the 10-minute means of a week", force: "requirement",
+  key: "EN 50160",
+  document: "EN 50160:2010",
+  label: "±10 %, 95 % of the 10-minute means of a week",
+  force: "requirement",
   lowest: (nominalVoltage) => en50160_2010_lowestVoltage({ nominalVoltage }),
   highest: (nominalVoltage) => en50160_2010_highestVoltage({ nominalVoltage }),
 };
 const greatBritain: SupplyBand = {
-  key: "Great Britain", document: "ESQCR:2002", label: "+10 %, −6 %", force: "requirement",
+  key: "Great Britain",
+  document: "ESQCR:2002",
+  label: "+10 %, −6 %",
+  force: "requirement",
   lowest: (nominalVoltage) => esqcr_2002_lowestVoltage({ nominalVoltage }),
   highest: (nominalVoltage) => esqcr_2002_highestVoltage({ nominalVoltage }),
 };
 const australia: SupplyBand = {
-  key: "Australia", document: "AS 60038:2012", label: "+10 %, −6 %", force: "requirement",
+  key: "Australia",
+  document: "AS 60038:2012",
+  label: "+10 %, −6 %",
+  force: "requirement",
   lowest: (nominalVoltage) => as60038_2012_lowestVoltage({ nominalVoltage }),
   highest: (nominalVoltage) => as60038_2012_highestVoltage({ nominalVoltage }),
 };
 const newZealand: SupplyBand = {
-  key: "New Zealand", document: "NZ low-voltage range:2025", label: "±10 %, from 13 November 2025", force: "requirement",
+  key: "New Zealand",
+  document: "NZ low-voltage range:2025",
+  label: "±10 %, from 13 November 2025",
+  force: "requirement",
   lowest: (nominalVoltage) => newZealand_2025_lowestVoltage({ nominalVoltage }),
   highest: (nominalVoltage) => newZealand_2025_highestVoltage({ nominalVoltage }),
 };
 const newZealandOlder: SupplyBand = {
-  key: "New Zealand before 2025", document: "NZ low-voltage range:2010", label: "±6 %, before 13 November 2025", force: "recommendation",
+  key: "New Zealand before 2025",
+  document: "NZ low-voltage range:2010",
+  label: "±6 %, before 13 November 2025",
+  force: "recommendation",
   lowest: (nominalVoltage) => newZealand_2010_lowestVoltage({ nominalVoltage }),
   highest: (nominalVoltage) => newZealand_2010_highestVoltage({ nominalVoltage }),
 };
 const spain: SupplyBand = {
-  key: "Spain", document: "RD 1955/2000:2000", label: "±7 %, narrower than EN 50160", force: "requirement",
+  key: "Spain",
+  document: "RD 1955/2000:2000",
+  label: "±7 %, narrower than EN 50160",
+  force: "requirement",
   lowest: (nominalVoltage) => rd1955_2000_lowestVoltage({ nominalVoltage }),
   highest: (nominalVoltage) => rd1955_2000_highestVoltage({ nominalVoltage }),
 };
 const rangeA: SupplyBand = {
-  key: "ANSI C84.1 range A", document: "ANSI C84.1:2020", label: "range A, service voltage", force: "recommendation",
+  key: "ANSI C84.1 range A",
+  document: "ANSI C84.1:2020",
+  label: "range A, service voltage",
+  force: "recommendation",
   lowest: (nominalVoltage) => ansiC84_1_2020_serviceVoltage({ nominalVoltage, range: "A", limit: "lowest" }),
   highest: (nominalVoltage) => ansiC84_1_2020_serviceVoltage({ nominalVoltage, range: "A", limit: "highest" }),
 };
 const rangeB: SupplyBand = {
-  key: "ANSI C84.1 range B", document: "ANSI C84.1:2020", label: "range B, service voltage", force: "requirement",
+  key: "ANSI C84.1 range B",
+  document: "ANSI C84.1:2020",
+  label: "range B, service voltage",
+  force: "requirement",
   lowest: (nominalVoltage) => ansiC84_1_2020_serviceVoltage({ nominalVoltage, range: "B", limit: "lowest" }),
   highest: (nominalVoltage) => ansiC84_1_2020_serviceVoltage({ nominalVoltage, range: "B", limit: "highest" }),
 };

@@ -55,7 +55,13 @@ export function nominalVoltageOf(supply: SupplySystem, connection: Connection): 
   if (!facts.connections.includes(connection)) {
     const expected = facts.connections.join(", ");
     throw new InputError("connection", [
-      { path: "connection", code: "contradiction", message: `${supply} has no ${connection} connection`, expected, received: connection },
+      {
+        path: "connection",
+        code: "contradiction",
+        message: `${supply} has no ${connection} connection`,
+        expected,
+        received: connection,
+      },
     ]);
   }
   return connection === "single-phase" ? facts.lineToNeutral : facts.lineToLine;

@@ -5,8 +5,12 @@ import { type SupplyBand, supplyBands } from "../supply/supply-bands.js";
 import type { SupplySystem } from "../supply/supply-systems.js";
 import { type VoltageChangeLimit, voltageChangeLimitsOf } from "./limits/voltage-change-limits.js";
 import {
-  terminalVoltageBelowTripSetting, voltageAboveLowestSupplyVoltage, voltageBelowHighestSupplyVoltage, voltageBelowUsualSupplyVoltage,
-  voltageChangeWithinLimit, voltageChangeWithinRecommendation,
+  terminalVoltageBelowTripSetting,
+  voltageAboveLowestSupplyVoltage,
+  voltageBelowHighestSupplyVoltage,
+  voltageBelowUsualSupplyVoltage,
+  voltageChangeWithinLimit,
+  voltageChangeWithinRecommendation,
 } from "./limits/within-the-limit.js";
 import type { VoltageProfile } from "./voltage-profile.js";
 
@@ -21,14 +25,19 @@ export interface VoltageChecksFor {
   readonly sustainedOvervoltage?: Known<Quantity<"voltage">>;
 }
 
-const REMEDY = "larger conductor, shorter path, three phases in place of one, or absorbing reactive power if the network operator agrees";
+const REMEDY =
+  "larger conductor, shorter path, three phases in place of one, or absorbing reactive power if the network operator agrees";
 
 function limitCheck(limit: VoltageChangeLimit, { profile, at }: VoltageChecksFor): Check {
   const { network, installation, nominalVoltage } = profile;
   const inNetwork = limit.counts === "all plants" ? network.changeOfAllPlants : network.change;
   const value = limit.place === "network" ? inNetwork : installation.change;
   const within = limit.force === "requirement" ? voltageChangeWithinLimit : voltageChangeWithinRecommendation;
-  const words = { at: `${limit.key}/${at}`, because: `${limit.document}, ${limit.clause}: ${limit.place}, ${limit.counts}`, remedy: REMEDY };
+  const words = {
+    at: `${limit.key}/${at}`,
+    because: `${limit.document}, ${limit.clause}: ${limit.place}, ${limit.counts}`,
+    remedy: REMEDY,
+  };
   return within({ value, limit: limit.limit({ nominalVoltage }), ...words });
 }
 
@@ -38,7 +47,9 @@ function bandChecks(band: SupplyBand, { profile, at }: VoltageChecksFor): readon
   const highest = band.force === "requirement" ? voltageBelowHighestSupplyVoltage : voltageBelowUsualSupplyVoltage;
   const checks = [highest({ value: network.voltage, limit: band.highest(nominalVoltage), remedy: REMEDY, ...words })];
   if (band.force === "requirement") {
-    checks.push(voltageAboveLowestSupplyVoltage({ value: voltageWithoutPlant, limit: band.lowest(nominalVoltage), ...words }));
+    checks.push(
+      voltageAboveLowestSupplyVoltage({ value: voltageWithoutPlant, limit: band.lowest(nominalVoltage), ...words }),
+    );
   }
   return checks;
 }
@@ -54,7 +65,14 @@ export function gridVoltageChecks(request: VoltageChecksFor): readonly Check[] {
   const checks = voltageChangeLimitsOf(rules).map((limit) => limitCheck(limit, request));
   checks.push(...supplyBands(rules, supply).flatMap((band) => bandChecks(band, request)));
   if (sustainedOvervoltage !== undefined && !isMissing(sustainedOvervoltage)) {
-    checks.push(terminalVoltageBelowTripSetting({ value: profile.terminalVoltage, limit: sustainedOvervoltage, at, remedy: REMEDY }));
+    checks.push(
+      terminalVoltageBelowTripSetting({
+        value: profile.terminalVoltage,
+        limit: sustainedOvervoltage,
+        at,
+        remedy: REMEDY,
+      }),
+    );
   }
   return Object.freeze(checks);
 }

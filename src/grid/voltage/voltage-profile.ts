@@ -71,9 +71,13 @@ interface Changes {
 
 function changesOf(stretch: NetworkStretch, nominalVoltage: Quantity<"voltage">): Changes {
   const { resistance, reactance, activePower, reactivePower, otherPlants = NOT_TOLD } = stretch;
-  const own = whenKnown({ resistance, reactance, activePower, reactivePower }, (known) => voltageChange({ ...known, nominalVoltage }));
-  const others = whenKnown({ resistance, reactance, otherPlants }, ({ otherPlants: { activePower: p, reactivePower: q }, ...known }) =>
-    voltageChange({ ...known, activePower: p, reactivePower: q, nominalVoltage }),
+  const own = whenKnown({ resistance, reactance, activePower, reactivePower }, (known) =>
+    voltageChange({ ...known, nominalVoltage }),
+  );
+  const others = whenKnown(
+    { resistance, reactance, otherPlants },
+    ({ otherPlants: { activePower: p, reactivePower: q }, ...known }) =>
+      voltageChange({ ...known, activePower: p, reactivePower: q, nominalVoltage }),
   );
   return { stretch, own, others };
 }
@@ -91,7 +95,11 @@ function shareOf(change: Voltage, nominalVoltage: Quantity<"voltage">): Known<Qu
 }
 
 /** What nothing adds: a part of the path without stretches. */
-function partOf(changes: readonly Changes[], part: "network" | "installation", path: string): { own: Voltage; all: Voltage } {
+function partOf(
+  changes: readonly Changes[],
+  part: "network" | "installation",
+  path: string,
+): { own: Voltage; all: Voltage } {
   const here = changes.filter(({ stretch }) => stretch.part === part);
   if (here.length === 0) return { own: { missing: [path] }, all: { missing: [path] } };
   return { own: sumOf(here.map(({ own }) => own)), all: sumOf(here.flatMap(({ own, others }) => [own, others])) };
@@ -122,7 +130,10 @@ export function gridVoltageProfile(path: VoltagePath): VoltageProfile {
     const total = sumOf(upTo.map((each) => each.own));
     const totalOfAllPlants = sumOf(upTo.flatMap((each) => [each.own, each.others]));
     return Object.freeze({
-      name, part, total, totalOfAllPlants,
+      name,
+      part,
+      total,
+      totalOfAllPlants,
       change: own,
       share: shareOf(own, nominalVoltage),
       totalShare: shareOf(total, nominalVoltage),
@@ -133,7 +144,9 @@ export function gridVoltageProfile(path: VoltagePath): VoltageProfile {
   const network = partOf(changes, "network", "supply.network");
   const installation = partOf(changes, "installation", "routes");
   return Object.freeze({
-    connection, nominalVoltage, voltageWithoutPlant,
+    connection,
+    nominalVoltage,
+    voltageWithoutPlant,
     points: Object.freeze(points),
     network: Object.freeze({ change: network.own, changeOfAllPlants: network.all, voltage: voltageAfter(network.all) }),
     installation: Object.freeze({ change: installation.own }),
