@@ -74,7 +74,7 @@ function requiredArea({
   enlarged,
 }: EquipmentGroundingQuestion): Known<Quantity<"area">> {
   if (isMissing(ratedCurrent)) return ratedCurrent;
-  const tableArea = awgArea({ size: nfpa70_2023_250_122({ ratedCurrent, material }) });
+  const tableArea = awgArea({ conductorSize: nfpa70_2023_250_122({ ratedCurrent, material }) });
   const due = enlarged
     ? enlargedGroundingArea({ tableArea, installedArea: enlarged.installed, leastArea: enlarged.least })
     : tableArea;

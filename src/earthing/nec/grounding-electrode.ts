@@ -23,8 +23,8 @@ export interface GroundingElectrodeQuestion {
   readonly serviceMaterial: "copper" | "aluminium";
   /** Material of the grounding electrode conductor. */
   readonly material: "copper" | "aluminium";
-  /** The only electrode that the conductor goes to; `null` where it goes to several or another kind. */
-  readonly sole: SoleElectrode | null;
+  /** The only electrode that the conductor goes to; left out or `null` where it goes to several or another kind. */
+  readonly sole?: SoleElectrode | null;
 }
 
 /**
@@ -45,10 +45,10 @@ export function groundingElectrodeConductor(question: GroundingElectrodeQuestion
   const byTable = aboveLastRow(table, conductorArea)
     ? nfpa70_2023_250_66_largest({ material })
     : table({ conductorArea, material });
-  if (sole === null || (sole === "concrete-encased" && material === "aluminium")) return byTable;
+  if (!sole || (sole === "concrete-encased" && material === "aluminium")) return byTable;
   const cap = nfpa70_2023_250_66_caps({ electrode: sole, material });
   const larger =
-    areaWithinBound({ value: awgArea({ size: byTable }), limit: awgArea({ size: cap }) }).verdict === "not met";
+    areaWithinBound({ value: awgArea({ conductorSize: byTable }), limit: awgArea({ conductorSize: cap }) }).verdict === "not met";
   return larger ? cap : byTable;
 }
 
@@ -92,8 +92,8 @@ export function directCurrentElectrodeConductor(
   material: "copper" | "aluminium",
 ): Quantity<"area"> {
   const area = given(largestArea, "cmil");
-  const least = awgArea({ size: nfpa70_2020_250_166({ bound: "not smaller than", material }) });
-  const most = awgArea({ size: nfpa70_2020_250_166({ bound: "not required larger than", material }) });
+  const least = awgArea({ conductorSize: nfpa70_2020_250_166({ bound: "not smaller than", material }) });
+  const most = awgArea({ conductorSize: nfpa70_2020_250_166({ bound: "not required larger than", material }) });
   if (areaWithinBound({ value: area, limit: least }).verdict === "met") return least;
   return areaWithinBound({ value: area, limit: most }).verdict === "met" ? area : most;
 }
