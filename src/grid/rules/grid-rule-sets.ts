@@ -12,6 +12,7 @@ const EITHER: readonly SupplySystem[] = [
 ];
 
 /** Rules for connection to a grid, each in its edition; the grade is that of most of its values. */
+// prettier-ignore
 export const gridRuleSets = [
   {
     key: "EN 50549-1:2019",

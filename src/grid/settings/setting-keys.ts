@@ -16,6 +16,7 @@ interface SettingDeclaration {
 }
 
 /** Every setting that a set of connection rules may bring, in the order of a settings sheet. */
+// prettier-ignore
 export const settingKeys = [
   {
     key: "overvoltage2",
