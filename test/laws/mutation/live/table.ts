@@ -1,0 +1,14 @@
+import { table as real } from "../../../../src/formula/table.js";
+import { live, state } from "./switch.js";
+
+type AnyTable = ReturnType<typeof real>;
+
+/** The kernel's maker, of tables that can be changed while a test runs. */
+export const table = ((declaration: Parameters<typeof real>[0]) => {
+  const original = real(declaration) as AnyTable;
+  const current = (): AnyTable => {
+    state.called?.add(declaration.id);
+    return state.changed?.id === declaration.id ? (state.changed.rule) : original;
+  };
+  return live("table", original as never, { rows: () => current().rows(), cells: () => current().cells() });
+}) as unknown as typeof real;
