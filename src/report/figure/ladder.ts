@@ -7,7 +7,7 @@ import { ACCENT, figure, type Figure, group, INK, label, LETTERING, line, rect }
 
 /** Height and top of the plot; the window beside it has the same, so that its limits run on from the rungs. */
 export const PLOT = { height: 380, top: 24, bottom: 340 } as const;
-const WIDTH = 380;
+const WIDTH = 372;
 const RUNG = { from: 168, to: 258 } as const;
 const BAR = { at: 212, width: 26 } as const;
 const NAMES_FROM = RUNG.to + 10;
@@ -54,8 +54,12 @@ export function ladderFinding(string: RecordedString, { cold, hot }: StringVolta
   const ceiling = nearest(rungs, "longest", cold.value);
   const floor = nearest(rungs, "shortest", hot.value);
   const at = (temperature: typeof coldest): string => (temperature ? ` at ${shownText(shown(temperature))}` : "");
-  const above = ceiling ? `, ${spare(ceiling.voltage.value, cold.value, "below", "above")} the limit of ${shownText(shown(ceiling.voltage))}` : "";
-  const below = floor ? `, ${spare(hot.value, floor.voltage.value, "above", "below")} the lower end of ${shownText(shown(floor.voltage))}` : "";
+  const above = ceiling
+    ? `, ${spare(ceiling.voltage.value, cold.value, "below", "above")} the limit of ${shownText(shown(ceiling.voltage))}`
+    : "";
+  const below = floor
+    ? `, ${spare(hot.value, floor.voltage.value, "above", "below")} the lower end of ${shownText(shown(floor.voltage))}`
+    : "";
   return `${string.modules} modules reach ${shownText(shown(cold))}${at(coldest)}${above}; they work at ${shownText(shown(hot))}${at(hottest)}${below}.`;
 }
 
@@ -79,14 +83,21 @@ function isPassed({ end, volts, required }: Rung, { cold, hot }: StringVoltages)
 function rungLine(rung: Rung, y: Scale, found: StringVoltages): Markup {
   const stroke = isPassed(rung, found) ? ACCENT : INK;
   return line(RUNG.from, y(rung.volts), RUNG.to, y(rung.volts), {
-    stroke, "stroke-width": rung.required ? 2 : 1, "stroke-dasharray": rung.required ? undefined : "5 3",
+    stroke,
+    "stroke-width": rung.required ? 2 : 1,
+    "stroke-dasharray": rung.required ? undefined : "5 3",
   });
 }
 
 function rungNames(rungs: readonly Rung[], y: Scale, found: StringVoltages): readonly Markup[] {
   const lines = rungs.map(({ voltage, names }) => [shownText(shown(voltage)), ...names]);
   const sizes = lines.map(({ length }) => length * LINE_HEIGHT + 6);
-  const tops = spread(rungs.map(({ volts }) => y(volts) - LINE_HEIGHT / 2), sizes, 2, PLOT.bottom - 6);
+  const tops = spread(
+    rungs.map(({ volts }) => y(volts) - LINE_HEIGHT / 2),
+    sizes,
+    2,
+    PLOT.bottom - 6,
+  );
   return rungs.map((rung, index) => {
     const passed = isPassed(rung, found);
     const first = tops[index]! + LETTERING - 1;
@@ -96,7 +107,9 @@ function rungNames(rungs: readonly Rung[], y: Scale, found: StringVoltages): rea
       line(RUNG.from - 14, first - 4, RUNG.from, y(rung.volts), { stroke: fill, "stroke-opacity": passed ? 1 : 0.5 }),
       lines[index]!.map((text, row) =>
         label(RUNG.from - 18, first + row * LINE_HEIGHT, passed && row === 0 ? `▲ ${text}` : text, {
-          anchor: "end", fill, ...(row === 0 ? { weight: "bold" as const } : {}),
+          anchor: "end",
+          fill,
+          ...(row === 0 ? { weight: "bold" as const } : {}),
         }),
       ),
     );
@@ -110,7 +123,12 @@ function bar(string: RecordedString, { cold, hot }: StringVoltages, y: Scale): M
   const right = BAR.at + BAR.width / 2;
   const standard = string.voltages.find(({ at }) => at === "standard test conditions")?.mpp ?? null;
   const wanted = [top, ...(standard ? [y(Number(standard.value))] : []), bottom];
-  const rows = spread(wanted.map((at) => at - LINE_HEIGHT), wanted.map(() => 2 * LINE_HEIGHT), PLOT.top - LINE_HEIGHT, PLOT.bottom);
+  const rows = spread(
+    wanted.map((at) => at - LINE_HEIGHT),
+    wanted.map(() => 2 * LINE_HEIGHT + 4),
+    PLOT.top - LINE_HEIGHT,
+    PLOT.bottom,
+  );
   const named = (row: number, number: typeof cold, where: string): Markup => {
     const at = rows[row]! + LETTERING - 1;
     return group(
@@ -149,5 +167,8 @@ function margins(rungs: readonly Rung[], { cold, hot }: StringVoltages, y: Scale
       label(BAR.at, middle + 4, volts, { anchor: "middle" }),
     );
   };
-  return [ceiling ? dimension(cold.value, ceiling.voltage.value) : null, floor ? dimension(floor.voltage.value, hot.value) : null];
+  return [
+    ceiling ? dimension(cold.value, ceiling.voltage.value) : null,
+    floor ? dimension(floor.voltage.value, hot.value) : null,
+  ];
 }

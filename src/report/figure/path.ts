@@ -51,30 +51,57 @@ function stretchesOf({ stretches }: RecordedRoute, x: Scale): readonly Stretch[]
 function findingOf(route: RecordedRoute, current: RecordedNumber): string {
   const { ampacity, length, voltageChange, voltageChangeShare, kind } = route;
   const text = (number: RecordedNumber): string => shownText(shown(number));
-  const carried = ampacity ? `; the cable carries ${text(ampacity)} where it carries least` : "; what the cable carries is not known";
+  const carried = ampacity
+    ? `; the cable carries ${text(ampacity)} where it carries least`
+    : "; what the cable carries is not known";
   const word = kind === "d.c." ? "drop" : "rise";
   const share = voltageChangeShare ? `, ${shownText(shownPercent(voltageChangeShare))}` : "";
   const change = voltageChange ? `; the voltage ${word} is ${text(voltageChange)}${share}` : "";
   return `${text(current)} along ${text(length)}${carried}${change}.`;
 }
 
-function changePanel({ voltageChange, voltageChangeShare, kind }: RecordedRoute, x: Scale): Markup {
+function changePanel(route: RecordedRoute, x: Scale): Markup {
+  const { voltageChange, voltageChangeShare, kind } = route;
   const word = kind === "d.c." ? "drop along the way" : "rise above the far end";
   if (!voltageChange) return label(LEFT, CHANGE.top + 20, `voltage ${word}: not known`);
   const total = Number(voltageChange.value);
   const y = scale([0, Math.max(total * ROOM_ABOVE, 0.1)], [CHANGE.bottom, CHANGE.top]);
-  const [start, end] = [x(0), RIGHT];
-  const line_ = kind === "d.c." ? ([[start, y(0)], [end, y(total)]] as const) : ([[start, y(total)], [end, y(0)]] as const);
+  const course = courseOf(route, total).map(([metres, volts]): [number, number] => [x(metres), y(volts)]);
   const share = voltageChangeShare ? ` = ${shownText(shownPercent(voltageChangeShare))}` : "";
   const value = `ΔU ${shownText(shown(voltageChange))}${share}`;
   return group(
     {},
     axis(y, Math.max(total * ROOM_ABOVE, 0.1), CHANGE, "V"),
-    path(`${through(line_)}L${end} ${y(0)}L${start} ${y(0)}Z`, { fill: INK, "fill-opacity": 0.16, stroke: "none" }),
-    path(through(line_), { "stroke-width": 2 }),
-    label(kind === "d.c." ? RIGHT : LEFT + 6, y(total) - 8, value, kind === "d.c." ? { anchor: "end", weight: "bold" } : { weight: "bold" }),
+    path(`${through([...course, [RIGHT, y(0)], [LEFT, y(0)]])}Z`, { fill: INK, "fill-opacity": 0.16, stroke: "none" }),
+    path(through(course), { "stroke-width": 2 }),
+    label(
+      kind === "d.c." ? RIGHT : LEFT + 6,
+      y(total) - 8,
+      value,
+      kind === "d.c." ? { anchor: "end", weight: "bold" } : { weight: "bold" },
+    ),
     label((LEFT + RIGHT) / 2, CHANGE.top - 8, word, { anchor: "middle" }),
   );
+}
+
+/** Where along the way the voltage has changed by how much; straight where its stretches do not say. */
+function courseOf(
+  { stretches, kind, length }: RecordedRoute,
+  total: number,
+): readonly (readonly [metres: number, volts: number])[] {
+  const ends: (readonly [number, number])[] = [[0, 0]];
+  let [metres, volts] = [0, 0];
+  for (const stretch of stretches) {
+    if (!stretch.change) {
+      ends.splice(1, ends.length, [Number(length.value), total]);
+      break;
+    }
+    metres += Number(stretch.length.value);
+    volts += Number(stretch.change.value);
+    ends.push([metres, volts]);
+  }
+  // A drop grows from the string on; a rise is largest at the inverter and gone at the far end.
+  return kind === "d.c." ? ends : ends.map(([at, gone]) => [at, total - gone]);
 }
 
 function loadPanel(stretches: readonly Stretch[], current: RecordedNumber): Markup {
@@ -100,15 +127,24 @@ function stretchBlock({ from, to, place, length, ampacity }: Stretch, amperes: n
   const value = ampacity ? `${passed ? "▲ " : ""}I_z ${shownText(shown(ampacity))}` : "I_z not known";
   return group(
     {},
-    carries === null ? null : rect(from, y(carries), to - from, LOAD.bottom - y(carries), { fill: INK, "fill-opacity": 0.1, stroke: "none" }),
-    carries === null ? null : line(from, y(carries), to, y(carries), { stroke, "stroke-width": 2, "stroke-dasharray": "6 3" }),
+    carries === null
+      ? null
+      : rect(from, y(carries), to - from, LOAD.bottom - y(carries), { fill: INK, "fill-opacity": 0.1, stroke: "none" }),
+    carries === null
+      ? null
+      : line(from, y(carries), to, y(carries), { stroke, "stroke-width": 2, "stroke-dasharray": "6 3" }),
     label(middle, y(carries ?? 0) - 7, value, { anchor: "middle", fill: stroke }),
     line(to, LOAD.top, to, LOAD.bottom + 6, { "stroke-opacity": 0.5 }),
     label(middle, LOAD.bottom + (fits ? 18 : 34), fits ? name : shownText(shown(length)), { anchor: "middle" }),
   );
 }
 
-function axis(y: Scale, most: number, { top, bottom }: { readonly top: number; readonly bottom: number }, unit: string): Markup {
+function axis(
+  y: Scale,
+  most: number,
+  { top, bottom }: { readonly top: number; readonly bottom: number },
+  unit: string,
+): Markup {
   return group(
     {},
     line(LEFT, top, LEFT, bottom),

@@ -1,5 +1,4 @@
-import type { PlantRecord, RecordedNumber, RecordedVoltagePoint } from "../../plant/index.js";
-import { isNumber } from "../view/check-text.js";
+import type { PlantRecord, RecordedNumber } from "../../plant/index.js";
 import type { Markup } from "../markup/markup.js";
 import { shown, shownPercent, shownText } from "../view/number-text.js";
 import { type Scale, scale, spread, ticks } from "./scale.js";
@@ -7,7 +6,7 @@ import { ACCENT, circle, figure, type Figure, group, INK, label, line, path, thr
 
 const WIDTH = 640;
 const LEFT = 56;
-const RIGHT = 470;
+const RIGHT = 430;
 const TOP = 30;
 const BOTTOM = 220;
 const HEIGHT = 262;
@@ -37,14 +36,19 @@ export function profileFigure(record: PlantRecord, inverter: string): Figure | n
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last || points.length < 2) return null;
   const limits = limitsOf(record, inverter);
-  const all = [...points.map(({ voltage }) => voltage), ...limits.map(({ voltage }) => voltage)].map(({ value }) => Number(value));
+  const all = [...points.map(({ voltage }) => voltage), ...limits.map(({ voltage }) => voltage)].map(({ value }) =>
+    Number(value),
+  );
   const pad = Math.max((Math.max(...all) - Math.min(...all)) * 0.12, 1);
   const range = [Math.min(...all) - pad, Math.max(...all) + pad] as const;
   const y = scale(range, [BOTTOM, TOP]);
   return figure(`Voltage from ${inverter} to the network`, findingOf(inverter, first, last, limits), WIDTH, HEIGHT, [
     axes(y, range, last.x),
     limits.map(({ voltage, met }) =>
-      line(LEFT, y(Number(voltage.value)), RIGHT, y(Number(voltage.value)), { stroke: met ? INK : ACCENT, "stroke-width": 2 }),
+      line(LEFT, y(Number(voltage.value)), RIGHT, y(Number(voltage.value)), {
+        stroke: met ? INK : ACCENT,
+        "stroke-width": 2,
+      }),
     ),
     limitNames(limits, y),
     path(through(points.map(({ x, voltage }) => [x, y(Number(voltage.value))])), { "stroke-width": 2.5 }),
@@ -55,7 +59,7 @@ export function profileFigure(record: PlantRecord, inverter: string): Figure | n
 /** The points with their place along the page: inverter at the left, the network at the right. */
 function pointsOf(record: PlantRecord, inverter: string): readonly Point[] {
   const own = record.grid.voltageProfile.filter((point) => point.inverter === inverter);
-  const lengths = own.map((point) => (point.part === "network" ? 0 : lengthFrom(record, point)));
+  const lengths = own.map(({ length }) => Number(length?.value ?? 0));
   const total = lengths.reduce((sum, length) => sum + length, 0);
   const x = scale([0, total === 0 ? 1 : total], [RIGHT - (RIGHT - LEFT) * NETWORK, LEFT]);
   let gone = 0;
@@ -66,30 +70,24 @@ function pointsOf(record: PlantRecord, inverter: string): readonly Point[] {
   return placed.reverse();
 }
 
-function lengthFrom({ routes }: PlantRecord, { name }: RecordedVoltagePoint): number {
-  return Number(routes.find(({ kind, from }) => kind === "a.c." && from === name)?.length.value ?? 0);
-}
-
-/** Limits of the checks on voltage at the inverter and at the connection point, each once. */
-function limitsOf({ checks }: PlantRecord, inverter: string): readonly Limit[] {
+/** Limits on the voltage of this inverter, equal ones once. */
+function limitsOf({ grid, checks }: PlantRecord, inverter: string): readonly Limit[] {
   const found = new Map<string, Limit>();
-  for (const { rule, at, limit, verdict, relation } of checks) {
-    const ours = rule.startsWith("grid/") && (at === inverter || at.endsWith(`/${inverter}`) || at.startsWith(`${inverter}/`));
-    if (!ours || !isNumber(limit) || limit.unit !== "V" || Number(limit.value) < LEAST_SUPPLY) continue;
-    const name = relation === "≤" || relation === "<" ? "highest" : "lowest";
-    const known = found.get(`${name} ${limit.value}`);
-    found.set(`${name} ${limit.value}`, { name, voltage: limit, met: verdict !== "not-met" && known?.met !== false });
+  for (const { name, voltage, check, inverter: of } of grid.limits) {
+    if (of !== inverter) continue;
+    const met = checks.find(({ id }) => id === check)?.verdict !== "not-met";
+    found.set(`${name} ${voltage.value}`, { name, voltage, met });
   }
   return [...found.values()];
 }
 
-// A limit on a change of voltage is a few volts; one on a voltage is at least that of a supply.
-const LEAST_SUPPLY = 80;
-
 function findingOf(inverter: string, first: Point, last: Point, limits: readonly Limit[]): string {
-  const rise = first.totalShare ? `, a rise of ${shownText(shownPercent(first.totalShare))} over the network without the plant` : "";
-  const highest = limits.filter(({ name }) => name === "highest").sort((a, b) => Number(a.voltage.value) - Number(b.voltage.value))[0];
-  const limit = highest ? `; the lowest upper limit is ${shownText(shown(highest.voltage))}` : "";
+  const rise = first.totalShare
+    ? `, a rise of ${shownText(shownPercent(first.totalShare))} over the network without the plant`
+    : "";
+  const above = limits.filter(({ voltage }) => Number(voltage.value) >= Number(first.voltage.value));
+  const [next] = above.sort((a, b) => Number(a.voltage.value) - Number(b.voltage.value));
+  const limit = next ? `; ${next.name} ${shownText(shown(next.voltage))}` : "";
   return `${shownText(shown(first.voltage))} at ${inverter}, ${shownText(shown(last.voltage))} at ${last.name}${rise}${limit}.`;
 }
 
@@ -111,9 +109,16 @@ function axes(y: Scale, range: readonly [number, number], connection: number): M
 
 function limitNames(limits: readonly Limit[], y: Scale): readonly Markup[] {
   const wanted = limits.map(({ voltage }) => y(Number(voltage.value)) - 8);
-  const rows = spread(wanted, limits.map(() => 17), 4, BOTTOM);
+  const rows = spread(
+    wanted,
+    limits.map(() => 17),
+    4,
+    BOTTOM,
+  );
   return limits.map(({ name, voltage, met }, index) =>
-    label(RIGHT + 8, rows[index]! + 12, `${met ? "" : "▲ "}${shownText(shown(voltage))}, ${name} allowed`, { fill: met ? INK : ACCENT }),
+    label(RIGHT + 8, rows[index]! + 12, `${met ? "" : "▲ "}${shownText(shown(voltage))}, ${name}`, {
+      fill: met ? INK : ACCENT,
+    }),
   );
 }
 

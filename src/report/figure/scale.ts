@@ -24,7 +24,12 @@ export function ticks(low: number, high: number, about: number): readonly number
 }
 
 /** Moves blocks apart so that none covers another, each as near as it can be to where it belongs; all within low and high. */
-export function spread(wanted: readonly number[], sizes: readonly number[], low: number, high: number): readonly number[] {
+export function spread(
+  wanted: readonly number[],
+  sizes: readonly number[],
+  low: number,
+  high: number,
+): readonly number[] {
   const order = wanted.map((_, index) => index).sort((a, b) => wanted[a]! - wanted[b]!);
   const placed = [...wanted];
   let least = low;

@@ -27,7 +27,13 @@ export function rungsOf({ limits }: RecordedString): readonly Rung[] {
     const known = rungs.get(key);
     const named = NAMES[name] ?? name.replace(/^connector .*/, "connectors");
     const names = known ? (known.names.includes(named) ? known.names : [...known.names, named]) : [named];
-    rungs.set(key, { volts: Number(voltage.value), voltage, names, end, required: force === "requirement" || known?.required === true });
+    rungs.set(key, {
+      volts: Number(voltage.value),
+      voltage,
+      names,
+      end,
+      required: force === "requirement" || known?.required === true,
+    });
   }
   return [...rungs.values()].sort((a, b) => b.volts - a.volts);
 }
@@ -51,7 +57,9 @@ const ROOM_ABOVE = 1.15;
 export function topVolts(string: RecordedString): number {
   const ceilings = rungsOf(string).filter(({ end, required }) => end === "longest" && required);
   const first = Math.min(...ceilings.map(({ volts }) => volts));
-  const yields = rungsOf(string).filter(({ required }) => !required).map(({ volts }) => volts);
+  const yields = rungsOf(string)
+    .filter(({ required }) => !required)
+    .map(({ volts }) => volts);
   const drawn = [Number(string.coldVoltage?.value ?? 0), ...yields, ...(ceilings.length > 0 ? [first] : [])];
   return Math.max(...drawn, 1) * ROOM_ABOVE;
 }

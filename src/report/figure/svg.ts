@@ -22,7 +22,8 @@ type Attributes = Readonly<Record<string, Attribute>>;
 /** A coordinate with one decimal, so that every engine prints the same. */
 export const at = (value: number): number => Math.round(value * 10) / 10;
 
-export const group = (attributes: Attributes, ...children: readonly Child[]): Markup => element("g", attributes, ...children);
+export const group = (attributes: Attributes, ...children: readonly Child[]): Markup =>
+  element("g", attributes, ...children);
 
 export function line(x1: number, y1: number, x2: number, y2: number, attributes: Attributes = {}): Markup {
   return element("line", { x1: at(x1), y1: at(y1), x2: at(x2), y2: at(y2), ...attributes });
@@ -58,22 +59,43 @@ const SUBSCRIPT = 0.75;
 const DROP = 3;
 
 /** Lettering with its symbols set as symbols, on a halo of paper so that lines behind it do not cross it out. */
-export function label(x: number, y: number, text: string, { anchor, weight, fill = INK, chosen, size = LETTERING }: Lettering = {}): Markup {
+export function label(
+  x: number,
+  y: number,
+  text: string,
+  { anchor, weight, fill = INK, chosen, size = LETTERING }: Lettering = {},
+): Markup {
   let lowered = false;
   const parts = symbolParts(text).map(({ text: words, kind }) => {
     const shift = (kind === "subscript") === lowered ? undefined : lowered ? -DROP : DROP;
     lowered = kind === "subscript";
-    return element("tspan", {
-      "font-style": kind === "symbol" ? "italic" : undefined,
-      "font-size": kind === "subscript" ? Math.round(size * SUBSCRIPT) : undefined,
-      dy: shift,
-    }, words);
+    return element(
+      "tspan",
+      {
+        "font-style": kind === "symbol" ? "italic" : undefined,
+        "font-size": kind === "subscript" ? Math.round(size * SUBSCRIPT) : undefined,
+        dy: shift,
+      },
+      words,
+    );
   });
-  return element("text", {
-    x: at(x), y: at(y), fill, "text-anchor": anchor, "font-weight": weight, "font-size": size === LETTERING ? undefined : size,
-    "text-decoration": chosen === true ? "underline" : undefined,
-    stroke: PAPER, "stroke-width": 3, "stroke-linejoin": "round", "paint-order": "stroke",
-  }, parts);
+  return element(
+    "text",
+    {
+      x: at(x),
+      y: at(y),
+      fill,
+      "text-anchor": anchor,
+      "font-weight": weight,
+      "font-size": size === LETTERING ? undefined : size,
+      "text-decoration": chosen === true ? "underline" : undefined,
+      stroke: PAPER,
+      "stroke-width": 3,
+      "stroke-linejoin": "round",
+      "paint-order": "stroke",
+    },
+    parts,
+  );
 }
 
 /** Approximate width of lettering; wide enough for every system font. */
@@ -82,12 +104,30 @@ export function widthOf(text: string, size = LETTERING): number {
 }
 
 /** Puts the parts of a figure into one document. */
-export function figure(title: string, finding: string, width: number, height: number, ...parts: readonly Child[]): Figure {
-  const { markup: svg } = element("svg", {
-    xmlns: "http://www.w3.org/2000/svg", viewBox: `0 0 ${at(width)} ${at(height)}`, width: at(width), height: at(height),
-    role: "img", "aria-label": `${title}: ${finding}`,
-    "font-family": "system-ui, sans-serif", "font-size": LETTERING, "font-variant-numeric": "tabular-nums",
-    fill: "none", stroke: INK, "stroke-width": 1,
-  }, ...parts);
+export function figure(
+  title: string,
+  finding: string,
+  width: number,
+  height: number,
+  ...parts: readonly Child[]
+): Figure {
+  const { markup: svg } = element(
+    "svg",
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      viewBox: `0 0 ${at(width)} ${at(height)}`,
+      width: at(width),
+      height: at(height),
+      role: "img",
+      "aria-label": `${title}: ${finding}`,
+      "font-family": "system-ui, sans-serif",
+      "font-size": LETTERING,
+      "font-variant-numeric": "tabular-nums",
+      fill: "none",
+      stroke: INK,
+      "stroke-width": 1,
+    },
+    ...parts,
+  );
   return { title, finding, svg, width };
 }

@@ -6,9 +6,9 @@ import { type Scale, scale, ticks } from "./scale.js";
 import { type Rung, rungsOf, topVolts } from "./string-limits.js";
 import { ACCENT, figure, type Figure, group, INK, label, line, path, through } from "./svg.js";
 
-const WIDTH = 340;
+const WIDTH = 310;
 const LEFT = 46;
-const RIGHT = 326;
+const RIGHT = 296;
 const BEYOND = 6;
 
 type Point = readonly [temperature: number, volts: number];
@@ -33,7 +33,9 @@ export function windowFigure(string: RecordedString): Figure | null {
     WIDTH,
     PLOT.height,
     axes(x, y, temperatures, topVolts(string)),
-    rungsOf(string).filter(({ volts }) => volts <= topVolts(string)).map((rung) => limitLine(rung, y, open, power)),
+    rungsOf(string)
+      .filter(({ volts }) => volts <= topVolts(string))
+      .map((rung) => limitLine(rung, y, open, power)),
     [first, last].map(({ cellTemperature }) => vertical(cellTemperature, x)),
     band(open, power, x, y),
     named(open, "U_OC", x, y, -8),
@@ -41,7 +43,10 @@ export function windowFigure(string: RecordedString): Figure | null {
   );
 }
 
-function curve(known: readonly RecordedVoltages[], of: (found: RecordedVoltages) => RecordedNumber | null): readonly Point[] {
+function curve(
+  known: readonly RecordedVoltages[],
+  of: (found: RecordedVoltages) => RecordedNumber | null,
+): readonly Point[] {
   return known.flatMap((found): Point[] => {
     const volts = of(found);
     return volts ? [[Number(found.cellTemperature.value), Number(volts.value)]] : [];
@@ -76,7 +81,9 @@ function axes(x: Scale, y: Scale, temperatures: readonly number[], top: number):
 function limitLine({ volts, required, end }: Rung, y: Scale, open: readonly Point[], power: readonly Point[]): Markup {
   const passed = end === "longest" ? required && open.some(([, at]) => at > volts) : power.some(([, at]) => at < volts);
   return line(LEFT, y(volts), RIGHT, y(volts), {
-    stroke: passed ? ACCENT : INK, "stroke-width": required ? 2 : 1, "stroke-dasharray": required ? undefined : "5 3",
+    stroke: passed ? ACCENT : INK,
+    "stroke-width": required ? 2 : 1,
+    "stroke-dasharray": required ? undefined : "5 3",
   });
 }
 
@@ -84,7 +91,11 @@ function vertical(temperature: RecordedNumber, x: Scale): Markup {
   const at = x(Number(temperature.value));
   return group(
     {},
-    line(at, PLOT.top, at, PLOT.bottom, { "stroke-opacity": 0.5, "stroke-dasharray": "1 3", "stroke-linecap": "round" }),
+    line(at, PLOT.top, at, PLOT.bottom, {
+      "stroke-opacity": 0.5,
+      "stroke-dasharray": "1 3",
+      "stroke-linecap": "round",
+    }),
     label(at, PLOT.top - 8, shownText(shown(temperature)), { anchor: "middle" }),
   );
 }

@@ -2,7 +2,7 @@ import type { RecordedCheck } from "../../plant/index.js";
 import { all, element, type Markup } from "../markup/markup.js";
 import { sidesOf, stepsOf } from "../view/check-text.js";
 import { utilisationText } from "../view/number-text.js";
-import { citationText, FORCES, gradeWord, reasonOf, remedyOf, seenText, VERDICTS } from "../view/words.js";
+import { citationText, FORCES, gradeWord, reasonOf, remedyOf, seenText, sentence, VERDICTS } from "../view/words.js";
 import type { Working } from "./working.js";
 
 /** Anchor of a check; ids hold names of the user, so the signs that a link would escape are spelled out. */
@@ -17,7 +17,7 @@ export function verdictMark(verdict: RecordedCheck["verdict"]): Markup {
 
 /** One check as one line that unfolds to its working. */
 export function checkLine(check: RecordedCheck, working: Working, { open }: { readonly open: boolean }): Markup {
-  const { source, grade, utilisation, asks, id } = check;
+  const { utilisation, asks, id } = check;
   return element(
     "details",
     { class: "check", id: checkAnchor(id), open: open && true },
@@ -25,10 +25,15 @@ export function checkLine(check: RecordedCheck, working: Working, { open }: { re
       "summary",
       {},
       verdictMark(check.verdict),
-      element("span", { class: "asks" }, asks, check.force === "requirement" ? null : element("span", { class: "force" }, ` (${FORCES[check.force]})`)),
+      element(
+        "span",
+        { class: "asks" },
+        asks,
+        check.force === "requirement" ? null : element("span", { class: "force" }, ` (${FORCES[check.force]})`),
+      ),
       element("span", { class: "sides" }, comparison(check)),
       utilisation === null ? element("span", { class: "use" }) : bar(utilisation, check.verdict === "not-met"),
-      element("span", { class: "clause" }, source === null ? null : citationText(source), source === null ? null : " ", element("span", { class: "grade" }, gradeWord(grade))),
+      element("span", { class: "clause" }, clause(check)),
     ),
     unfolded(check, working),
   );
@@ -37,8 +42,20 @@ export function checkLine(check: RecordedCheck, working: Working, { open }: { re
 function comparison(check: RecordedCheck): Markup {
   const { value, relation, limit } = sidesOf(check);
   if (value === null && limit === null) return all("");
-  const side = (text: string | null): Markup => element("span", { class: text === null ? "unknown" : "side" }, text ?? "not known");
+  const side = (text: string | null): Markup =>
+    element("span", { class: text === null ? "unknown" : "side" }, text ?? "not known");
   return all(side(value), " ", element("span", { class: "relation" }, relation), " ", side(limit));
+}
+
+const MOST_LETTERS = 44;
+
+/** The clause in the margin, cut where it is long; unfolded, the check names it in full. */
+function clause({ source, grade }: RecordedCheck): Markup {
+  const word = element("span", { class: "grade" }, gradeWord(grade));
+  if (source === null || source.in === "common practice") return word;
+  const text = citationText(source);
+  const cut = text.length > MOST_LETTERS ? `${text.slice(0, MOST_LETTERS - 1).trimEnd()}…` : text;
+  return all(element("span", { title: cut === text ? null : text }, cut), " ", word);
 }
 
 const FULL = 80;
@@ -51,7 +68,12 @@ function bar(utilisation: string, passed: boolean): Markup {
     "span",
     { class: passed ? "use passed" : "use" },
     element("span", { class: "bar", "aria-hidden": "true" }, element("span", { style: `width:${share.toFixed(1)}%` })),
-    element("span", { class: "share", title: utilisation }, element("span", { class: "aside" }, "used "), utilisationText(utilisation)),
+    element(
+      "span",
+      { class: "share", title: utilisation },
+      element("span", { class: "aside" }, "used "),
+      utilisationText(utilisation),
+    ),
   );
 }
 
@@ -62,9 +84,17 @@ function unfolded(check: RecordedCheck, working: Working): Markup {
   return element(
     "div",
     { class: "unfolded" },
-    reason === null ? null : element("p", {}, reason, /[.?!]$/.test(reason) ? "" : "."),
-    remedy === null ? null : element("p", { class: "remedy" }, element("strong", {}, "Remedy: "), remedy),
+    reason === null ? null : element("p", {}, sentence(reason)),
+    remedy === null ? null : element("p", { class: "remedy" }, element("strong", {}, "Remedy: "), sentence(remedy)),
     working.steps(stepsOf(check)),
-    element("p", { class: "rule" }, "Rule ", element("code", {}, check.rule), seen === null ? "" : `, ${seen}`, `. Weakest grade behind it: ${gradeWord(grade)}.`),
+    element(
+      "p",
+      { class: "rule" },
+      "Rule ",
+      element("code", {}, check.rule),
+      source === null ? "" : `: ${citationText(source)}`,
+      seen === null ? "" : `, ${seen}`,
+      `. Weakest grade behind it: ${gradeWord(grade)}.`,
+    ),
   );
 }

@@ -10,7 +10,13 @@ export function citationList(source: readonly Citation[]): Markup | null {
     { class: "citations" },
     source.map((citation) => {
       const seen = seenText(citation);
-      return element("li", {}, citationText(citation), seen === null ? "" : `, ${seen}`, ` – ${gradeWord(citation.grade)}`);
+      return element(
+        "li",
+        {},
+        citationText(citation),
+        seen === null ? "" : `, ${seen}`,
+        ` – ${gradeWord(citation.grade)}`,
+      );
     }),
   );
 }

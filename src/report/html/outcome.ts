@@ -2,7 +2,7 @@ import type { PlantRecord, RecordedCheck } from "../../plant/index.js";
 import { all, element, type Markup } from "../markup/markup.js";
 import { comparisonText } from "../view/check-text.js";
 import { attentionOf, outcomeNotes, outcomeSentence } from "../view/outcome.js";
-import { capitalised, FORCES, reasonOf, remedyOf } from "../view/words.js";
+import { FORCES, reasonOf, remedyOf, sentence } from "../view/words.js";
 import { checkAnchor, verdictMark } from "./check-line.js";
 
 /** The outcome as a sentence, then what needs a person with its remedy, then the cautions. */
@@ -34,8 +34,8 @@ function attention(check: RecordedCheck): Markup {
       check.force === "requirement" ? null : ` (${FORCES[check.force]})`,
     ),
     sides === "" || check.value === null || check.limit === null ? null : element("p", { class: "sides" }, sides),
-    reason === null ? null : element("p", {}, capitalised(reason), /[.?!]$/.test(reason) ? "" : "."),
-    remedy === null ? null : element("p", { class: "remedy" }, element("strong", {}, "Remedy: "), capitalised(remedy)),
+    reason === null ? null : element("p", {}, sentence(reason)),
+    remedy === null ? null : element("p", { class: "remedy" }, element("strong", {}, "Remedy: "), sentence(remedy)),
   );
 }
 
@@ -45,7 +45,11 @@ export function cautions(record: PlantRecord, id: string): Markup {
     "section",
     { class: "cautions", id, "aria-label": "Cautions" },
     element("h2", {}, "Cautions"),
-    element("ul", {}, record.cautions.map((caution) => element("li", {}, caution))),
+    element(
+      "ul",
+      {},
+      record.cautions.map((caution) => element("li", {}, sentence(caution))),
+    ),
   );
 }
 
@@ -53,7 +57,9 @@ const KINDS = { seal: "Seal", set: "Set", measure: "Measure", confirm: "Confirm"
 
 /** What is left to do, as a list to tick with a pencil. */
 export function toDoSection({ toDo }: PlantRecord): Markup {
-  const kinds = (Object.keys(KINDS) as (keyof typeof KINDS)[]).filter((kind) => toDo.some((item) => item.kind === kind));
+  const kinds = (Object.keys(KINDS) as (keyof typeof KINDS)[]).filter((kind) =>
+    toDo.some((item) => item.kind === kind),
+  );
   return element(
     "section",
     { id: "to-do" },
@@ -62,7 +68,11 @@ export function toDoSection({ toDo }: PlantRecord): Markup {
     kinds.map((kind) =>
       all(
         element("p", { class: "kind" }, KINDS[kind]),
-        element("ul", { class: "ticks" }, toDo.filter((item) => item.kind === kind).map(({ text }) => element("li", {}, text))),
+        element(
+          "ul",
+          { class: "ticks" },
+          toDo.filter((item) => item.kind === kind).map(({ text }) => element("li", {}, text)),
+        ),
       ),
     ),
   );

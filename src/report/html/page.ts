@@ -46,7 +46,7 @@ export function reportHtml(record: PlantRecord, options: ReportOptions = {}): st
         { id: "places" },
         element("h2", {}, "From the module to the grid"),
         placeIndex(places, record),
-        places.map((place) => placeSection(record, place, working, { open })),
+        places.map((place) => placeSection(record, places, place, working, { open })),
       ),
       settingsSheet(record, working),
       readingsSection(record, working),
@@ -72,8 +72,17 @@ export function reportHtml(record: PlantRecord, options: ReportOptions = {}): st
 
 function diagramSection(record: PlantRecord): Markup {
   const { chosen } = record;
-  const legend = chosen.length === 0 ? "Everything was stated and verified." : "What is underlined was chosen; what is plain was stated and verified.";
-  return element("section", { id: "line" }, element("h2", {}, "The plant as one line"), element("p", {}, legend), lineDiagrams(record).map(figureMarkup));
+  const legend =
+    chosen.length === 0
+      ? "Everything was stated and verified."
+      : "What is underlined was chosen; what is plain was stated and verified.";
+  return element(
+    "section",
+    { id: "line" },
+    element("h2", {}, "The plant as one line"),
+    element("p", {}, legend),
+    lineDiagrams(record).map(figureMarkup),
+  );
 }
 
 function workingSection({ steps }: PlantRecord, cards: Markup): Markup {

@@ -12,7 +12,12 @@ function drawn(kind: PlaceKind): Markup | readonly Markup[] | null {
     case "module":
       return photovoltaicGenerator(MIDDLE, 0);
     case "string":
-      return [8, 20, 32].map((y) => [line(MIDDLE - 12, y, MIDDLE + 12, y, { "stroke-width": 1.5 }), line(MIDDLE - 6, y + 5, MIDDLE + 6, y + 5, { "stroke-width": 3 })]).flat();
+      return [8, 20, 32]
+        .map((y) => [
+          line(MIDDLE - 12, y, MIDDLE + 12, y, { "stroke-width": 1.5 }),
+          line(MIDDLE - 6, y + 5, MIDDLE + 6, y + 5, { "stroke-width": 3 }),
+        ])
+        .flat();
     case "d.c. route":
       return conductors(MIDDLE, 0, 2);
     case "inverter":
@@ -34,6 +39,14 @@ function drawn(kind: PlaceKind): Markup | readonly Markup[] | null {
 export function placeMark(kind: PlaceKind): Markup | null {
   const symbol = drawn(kind);
   if (symbol === null) return null;
-  const attributes = { viewBox: `-1 -1 ${SIZE + 2} ${SIZE + 2}`, width: SIZE, height: SIZE, fill: "none", stroke: "currentColor", "stroke-width": 1, "font-family": "system-ui, sans-serif" };
+  const attributes = {
+    viewBox: `-1 -1 ${SIZE + 2} ${SIZE + 2}`,
+    width: SIZE,
+    height: SIZE,
+    fill: "none",
+    stroke: "currentColor",
+    "stroke-width": 1,
+    "font-family": "system-ui, sans-serif",
+  };
   return element("svg", attributes, symbol);
 }

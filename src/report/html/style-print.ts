@@ -7,7 +7,7 @@ export const PRINT = `
   body { padding: 0; max-width: none; font-size: 9.5pt; line-height: 1.4; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
   .skip, .card, #working, .check .asks::after { display: none; }
   .statements:not([open]) { display: none; }
-  button.n { border: 0; }
+  button.n { text-decoration: none; }
   main > section { margin-top: 8mm; }
   h1, h2, h3 { break-after: avoid; }
   .attention, .cautions, figure, .check > summary, .steps li, .results tr, .sheet tr { break-inside: avoid; }
@@ -20,7 +20,7 @@ export const PRINT = `
   .frame { overflow: visible; }
   figure.wide svg { width: 100%; max-width: 165mm; }
   figure.narrow svg { width: 78mm; }
-  .found { gap: 4mm 6mm; }
+  .found, .pair { gap: 4mm 6mm; }
   .sheet th, .sheet td { min-width: 0; }
   a { text-decoration: none; }
   #cautions-again { break-inside: avoid; }

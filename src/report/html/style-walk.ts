@@ -27,15 +27,16 @@ export const WALK = `
 
 .found { display: flex; flex-wrap: wrap; gap: 1.5rem 2.5rem; align-items: flex-start; margin-bottom: 1rem; }
 .results th, .results td { padding: .125rem 0; }
-.results th { padding-right: 1.5rem; color: var(--soft); }
+.results th { padding-right: 1.5rem; color: var(--soft); max-width: 17rem; }
 .results .fixed { display: block; color: var(--soft); }
-.found > .results { flex: 1 1 20rem; max-width: 30rem; }
+.found > .results { flex: 0 1 auto; max-width: 34rem; }
 .found > figure { min-width: 0; }
+.pair { display: flex; gap: 1.5rem; }
 
 .check { border-top: 1px solid var(--rule); }
 .checks { border-bottom: 1px solid var(--rule); }
 .check > summary {
-  display: grid; grid-template-columns: 6.25rem minmax(0, 1fr) minmax(9rem, 12rem) 8rem minmax(0, 13rem); gap: 0 1rem;
+  display: grid; grid-template-columns: 5.5rem minmax(0, 1fr) minmax(9rem, 12.5rem) 7rem minmax(0, 12rem); gap: 0 1rem;
   padding: .375rem 0; cursor: pointer; list-style: none; align-items: baseline;
 }
 .check > summary::-webkit-details-marker { display: none; }
@@ -43,7 +44,7 @@ export const WALK = `
 .check .asks::after { content: " +"; color: var(--soft); }
 .check[open] .asks::after { content: " –"; }
 .check .force, .check .clause, .check .unknown, .check .relation { color: var(--soft); }
-.check .grade { font-style: italic; }
+.check .grade { font-style: italic; display: block; }
 .aside { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
 .use { position: relative; display: flex; align-items: center; gap: .5rem; }
 .bar { position: relative; flex: 1; height: 4px; background: var(--rule); }
@@ -80,8 +81,8 @@ export const WALK = `
   .check .verdict, .check .asks, .check .clause { grid-column: 1 / 3; }
   .check .sides { grid-column: 1; }
   .check .use { grid-column: 2; }
-  .found { display: block; }
-  .found > * { margin-bottom: 1.25rem; }
+  .found, .pair { display: block; }
+  .found > *, .pair > * { margin-bottom: 1.25rem; }
   .title-block h1, .title-block dl > div { padding-left: .75rem; padding-right: .75rem; }
   .card { padding: 1rem 2.75rem 1rem 1rem; }
 }

@@ -16,7 +16,7 @@ const PAGE = `
 * { box-sizing: border-box; }
 html { background: var(--paper); scroll-padding-top: 1rem; }
 body {
-  margin: 0 auto; padding: 2rem 1.5rem 6rem; max-width: 74rem; background: var(--paper); color: var(--ink);
+  margin: 0 auto; padding: 2rem 1.5rem 6rem; max-width: 80rem; background: var(--paper); color: var(--ink);
   font: 1rem/1.5 system-ui, -apple-system, "Segoe UI", Roboto, "Noto Sans", sans-serif;
   font-variant-numeric: tabular-nums lining-nums; overflow-wrap: break-word;
 }
@@ -35,7 +35,6 @@ u { text-underline-offset: .25em; text-decoration-thickness: 2px; }
 :focus-visible { outline: 2px solid var(--ink); outline-offset: 2px; }
 .skip { position: absolute; left: -99rem; }
 .skip:focus { left: 1rem; top: .5rem; background: var(--paper); padding: .25rem .5rem; }
-.unit { white-space: nowrap; }
 
 /* Title block: ruled like the one of a drawing. */
 .title-block { border: 2px solid var(--ink); }
@@ -50,7 +49,7 @@ u { text-underline-offset: .25em; text-decoration-thickness: 2px; }
 
 /* A number is a button that unfolds its card. */
 .n { font: inherit; color: inherit; background: none; border: 0; padding: 0; margin: 0; text-align: inherit; }
-button.n { cursor: pointer; border-bottom: 1px dotted var(--soft); }
+button.n { cursor: pointer; text-decoration: underline dotted 1px; text-underline-offset: .25em; text-decoration-color: var(--soft); }
 button.n:hover { background: var(--tint); }
 .card {
   position: fixed; inset: auto 0 0 0; margin: 0 auto; width: min(100%, 60rem); max-height: 60vh; overflow: auto;

@@ -26,6 +26,15 @@ export function titleBlock(record: PlantRecord, { date, by }: ReportOptions): Ma
     ),
     said.length === 0
       ? null
-      : element("details", { class: "statements" }, element("summary", {}, "Who stated what"), element("ul", {}, said.map(({ what, statedIn }) => element("li", {}, `${what}: ${statedIn}`)))),
+      : element(
+          "details",
+          { class: "statements" },
+          element("summary", {}, "Who stated what"),
+          element(
+            "ul",
+            {},
+            said.map(({ what, statedIn }) => element("li", {}, `${what}: ${statedIn}`)),
+          ),
+        ),
   );
 }

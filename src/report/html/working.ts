@@ -1,8 +1,8 @@
 import { type PlantRecord, type RecordedNumber, type RecordedStep, stepsBehind } from "../../plant/index.js";
-import { all, element, type Markup, raw } from "../markup/markup.js";
+import { all, element, type Markup } from "../markup/markup.js";
 import { withSymbols } from "../markup/symbols.js";
 import type { Cell } from "../view/cell.js";
-import { exactText, type Shown, shown, shownPercent } from "../view/number-text.js";
+import { exactText, type Shown, shown, shownPercent, THIN_SPACE } from "../view/number-text.js";
 import { originText, readable, type StepName, stepNames } from "../view/step-text.js";
 import { gradeWord } from "../view/words.js";
 import { citationList } from "./citation.js";
@@ -25,11 +25,15 @@ const idOf = (step: string): string => `w-${step}`;
 
 /** A number as a button that unfolds its card; every digit is its title. */
 function button(target: string, { digits, unit, exact }: Shown): Markup {
-  return element("button", { type: "button", class: "n", popovertarget: target, title: exact }, digitsAndUnit({ digits, unit }));
+  return element(
+    "button",
+    { type: "button", class: "n", popovertarget: target, title: exact },
+    digitsAndUnit({ digits, unit }),
+  );
 }
 
 export function digitsAndUnit({ digits, unit }: Pick<Shown, "digits" | "unit">): Markup {
-  return unit === "" ? all(digits) : all(digits, raw("&#8239;"), element("span", { class: "unit" }, unit));
+  return unit === "" ? all(digits) : all(digits, THIN_SPACE, unit);
 }
 
 /** Begins the working of one page. */
@@ -45,9 +49,13 @@ export function makeWorking(record: PlantRecord): Working {
     return { symbol: symbol ?? given?.symbol ?? "", about: own };
   };
 
-  function number(number: RecordedNumber, { percent = false, as }: { readonly percent?: boolean; readonly as?: Shown } = {}): Markup {
+  function number(
+    number: RecordedNumber,
+    { percent = false, as }: { readonly percent?: boolean; readonly as?: Shown } = {},
+  ): Markup {
     const text = as ?? (percent ? shownPercent(number) : shown(number));
-    if (!steps || !Object.hasOwn(steps, number.step)) return element("span", { class: "n", title: text.exact }, digitsAndUnit(text));
+    if (!steps || !Object.hasOwn(steps, number.step))
+      return element("span", { class: "n", title: text.exact }, digitsAndUnit(text));
     asked.add(number.step);
     return button(idOf(number.step), text);
   }
@@ -62,10 +70,13 @@ export function makeWorking(record: PlantRecord): Working {
   function fact({ path, text, statedIn }: FactCell): Markup {
     const id = `d-${path.replace(/[^A-Za-z0-9]+/g, "-")}-${cardHash(path)}`;
     if (!cards.has(id)) {
-      cards.set(id, card(id, "From the plant description", [
-        element("p", { class: "result" }, text),
-        element("p", {}, "Stated at ", element("code", {}, path), statedIn === null ? "." : ` (${statedIn}).`),
-      ]));
+      cards.set(
+        id,
+        card(id, "From the plant description", [
+          element("p", { class: "result" }, text),
+          element("p", {}, "Stated at ", element("code", {}, path), statedIn === null ? "." : ` (${statedIn}).`),
+        ]),
+      );
     }
     return element("button", { type: "button", class: "n", popovertarget: id, title: text }, text);
   }
@@ -73,24 +84,41 @@ export function makeWorking(record: PlantRecord): Working {
   function made({ value, unit, about, equation, substituted, from }: MadeCell): Markup {
     const text = shown({ value, unit });
     const id = `m-${cards.size + 1}`;
-    cards.set(id, card(id, about, [
-      element("p", { class: "result" }, exactText({ value, unit })),
-      element("p", { class: "equation" }, withSymbols(equation)),
-      element("p", { class: "equation" }, "= ", readable(substituted)),
-      from.length > 0 && element("p", {}, "Made from ", from.map((used, at) => all(at > 0 ? ", " : null, number(used))), "."),
-    ]));
+    cards.set(
+      id,
+      card(id, about, [
+        element("p", { class: "result" }, exactText({ value, unit })),
+        element("p", { class: "equation" }, withSymbols(equation)),
+        element("p", { class: "equation" }, "= ", readable(substituted)),
+        from.length > 0 &&
+          element(
+            "p",
+            {},
+            "Made from ",
+            from.map((used, at) => all(at > 0 ? ", " : null, number(used))),
+            ".",
+          ),
+      ]),
+    );
     return button(id, text);
   }
 
   function stepCard(key: string): Markup {
     const step = steps![key]!;
     const { symbol, about } = nameOf(key, step);
-    const used = Object.entries(step.uses ?? {}).flatMap(([name, keys]) => [keys].flat().map((each) => ({ name, key: each })));
+    const used = Object.entries(step.uses ?? {}).flatMap(([name, keys]) =>
+      [keys].flat().map((each) => ({ name, key: each })),
+    );
     return card(idOf(key), about, [
       element("p", { class: "result" }, symbol === "" ? null : all(withSymbols(symbol), " = "), step.result),
       step.equation === undefined ? null : element("p", { class: "equation" }, withSymbols(step.equation)),
       step.substituted === undefined ? null : element("p", { class: "equation" }, "= ", readable(step.substituted)),
-      used.length > 0 && element("ul", { class: "uses" }, used.map((each) => element("li", {}, usedName(each.key), linked(each.key)))),
+      used.length > 0 &&
+        element(
+          "ul",
+          { class: "uses" },
+          used.map((each) => element("li", {}, usedName(each.key), linked(each.key))),
+        ),
       element("p", {}, originText(step), step.detail === undefined ? "" : `: ${readable(step.detail)}`, "."),
       step.rounded === true && element("p", {}, "Digits beyond the thirty-fourth were lost on the way."),
       step.source ? citationList(step.source) : null,
@@ -110,17 +138,30 @@ export function makeWorking(record: PlantRecord): Working {
     steps: (keys) => {
       if (!steps) return null;
       const behind = stepsBehind(steps, keys);
-      return behind.length === 0 ? null : element("ol", { class: "steps" }, behind.map((step) => stepLine(step, nameOf(step.step, step), number)));
+      return behind.length === 0
+        ? null
+        : element(
+            "ol",
+            { class: "steps" },
+            behind.map((step) => stepLine(step, nameOf(step.step, step), number)),
+          );
     },
     cards: () => {
       const known = steps ? stepsBehind(steps, [...asked]) : [];
-      return all([...cards.values()], known.map(({ step }) => stepCard(step)));
+      return all(
+        [...cards.values()],
+        known.map(({ step }) => stepCard(step)),
+      );
     },
   };
 }
 
 /** One step as one line: symbol, equation, substituted, result, source. */
-function stepLine(step: RecordedStep & { readonly step: string }, { symbol, about }: StepName, number: Working["number"]): Markup {
+function stepLine(
+  step: RecordedStep & { readonly step: string },
+  { symbol, about }: StepName,
+  number: Working["number"],
+): Markup {
   const { equation, substituted, source, kind, detail, value, unit, grade } = step;
   const result = unit === "" ? all(value) : number({ value, unit, step: step.step, grade });
   const left = equation === undefined || kind === "model" ? withSymbols(symbol) : withSymbols(equation);
@@ -129,8 +170,25 @@ function stepLine(step: RecordedStep & { readonly step: string }, { symbol, abou
     "li",
     {},
     element("span", { class: "about" }, about),
-    element("span", { class: "equation" }, left, substituted === undefined || kind === "conversion" ? null : all(left.markup === "" ? null : " = ", readable(substituted)), " = ", result),
-    element("span", { class: "from" }, place ? `${place.in}, ${place.clause} – ${gradeWord(grade)}` : kind === "given" ? (detail ?? originText(step)) : originText(step)),
+    element(
+      "span",
+      { class: "equation" },
+      left,
+      substituted === undefined || kind === "conversion"
+        ? null
+        : all(left.markup === "" ? null : " = ", readable(substituted)),
+      " = ",
+      result,
+    ),
+    element(
+      "span",
+      { class: "from" },
+      place
+        ? `${place.in}, ${place.clause} – ${gradeWord(grade)}`
+        : kind === "given"
+          ? (detail ?? originText(step))
+          : originText(step),
+    ),
   );
 }
 
@@ -139,7 +197,11 @@ function card(id: string, title: string, children: readonly (Markup | null | und
   return element(
     "div",
     { popover: true, id, class: "card", role: "group", "aria-label": title },
-    element("button", { type: "button", class: "close", popovertarget: id, popovertargetaction: "hide", "aria-label": "fold away" }, "×"),
+    element(
+      "button",
+      { type: "button", class: "close", popovertarget: id, popovertargetaction: "hide", "aria-label": "fold away" },
+      "×",
+    ),
     element("p", { class: "title" }, title),
     children,
   );

@@ -8,7 +8,13 @@ export interface Markup {
 type Child = Markup | string | number | null | undefined | false | readonly Child[];
 type Attribute = string | number | true | null | undefined | false;
 
-const ESCAPES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" };
+const ESCAPES: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
 
 /** Text as HTML and SVG print it. */
 export function escaped(text: string): string {
@@ -33,7 +39,11 @@ const VOID = new Set(["br", "hr", "meta", "link", "input", "col"]);
 const ALONE_IN_SVG = new Set(["path", "line", "rect", "circle", "polyline", "polygon", "use"]);
 
 /** One element; attributes and children are escaped here and nowhere else. */
-export function element(name: string, attributes: Readonly<Record<string, Attribute>> = {}, ...children: readonly Child[]): Markup {
+export function element(
+  name: string,
+  attributes: Readonly<Record<string, Attribute>> = {},
+  ...children: readonly Child[]
+): Markup {
   const written = Object.entries(attributes)
     .filter(([, value]) => value !== null && value !== undefined && value !== false)
     .map(([key, value]) => (value === true ? ` ${key}` : ` ${key}="${escaped(String(value))}"`))

@@ -1,9 +1,16 @@
 import { isQuantity, type Quantity } from "../../quantity/index.js";
 import { stepOf } from "../../formula/index.js";
-import { conductorLength, lengthToOrder, type PlantRecord, type RecordedNumber, type RecordedRoute } from "../../plant/index.js";
+import {
+  conductorLength,
+  lengthToOrder,
+  type PlantRecord,
+  type RecordedNumber,
+  type RecordedRoute,
+} from "../../plant/index.js";
 import type { Cell } from "../view/cell.js";
 import { fact, words } from "../view/description.js";
 import { shown, shownText } from "../view/number-text.js";
+import { routeIndex } from "../view/rows/route-rows.js";
 import { deviceLines } from "./devices.js";
 
 /** One line of the material list. */
@@ -62,25 +69,39 @@ function cableLines(record: PlantRecord, allowance: string): readonly MaterialLi
   return [...byType.values()].map((parts): MaterialLine => {
     const [{ what, size }] = parts as [Laid, ...Laid[]];
     const total = lengthToOrder({ lengths: parts.map(({ length }) => length), cableAllowance: allowance });
-    return { group: "cables", what, size, quantity: made(total, parts), unit: "m", where: parts.map(({ route }) => `${route.from} to ${route.to}`).join("; ") };
+    return {
+      group: "cables",
+      what,
+      size,
+      quantity: made(total, parts),
+      unit: "m",
+      where: parts.map(({ route }) => `${route.from} to ${route.to}`).join("; "),
+    };
   });
 }
 
 /** Cables of one route by what has to be bought: one of several cores, or one for each conductor. */
 function laidAlong(record: PlantRecord, route: RecordedRoute): readonly Laid[] {
-  const { kind, cable, size, sizeName, protectiveConductor, length, circuits, from, to } = route;
-  const described = record.plant.routes.find((known) => known.from === from && known.to === to)?.cable;
+  const { kind, cable, size, sizeName, protectiveConductor, length, circuits, from } = route;
+  const described = record.plant.routes[routeIndex(route)]?.cable;
   const parallel = described?.parallel ?? 1;
   const section = sizeName ?? (size ? shownText(shown(size)) : "not sized");
   const laid = (what: string, name: string, cables: number): Laid => ({
     route,
     what,
     size: name,
-    length: conductorLength({ length: `${length.value} ${length.unit}`, circuits: String(circuits), cables: String(cables) }),
+    length: conductorLength({
+      length: `${length.value} ${length.unit}`,
+      circuits: String(circuits),
+      cables: String(cables),
+    }),
   });
   if (kind === "d.c.") return [laid(cable, section, 2 * parallel)];
   if (described?.kind !== "single-core") {
-    const earth = protectiveConductor && size && protectiveConductor.value !== size.value ? `, PE ${shownText(shown(protectiveConductor))}` : "";
+    const earth =
+      protectiveConductor && size && protectiveConductor.value !== size.value
+        ? `, PE ${shownText(shown(protectiveConductor))}`
+        : "";
     return [laid(cable, `${section}${earth}`, parallel)];
   }
   const phases = record.plant.inverters.find(({ name }) => name === from)?.phases ?? 3;
@@ -94,7 +115,7 @@ function laidAlong(record: PlantRecord, route: RecordedRoute): readonly Laid[] {
 /** A length reckoned here, with its working. */
 function made(total: Quantity<"length">, parts: readonly Laid[]): Cell {
   const { about, equation, substituted } = stepOf(total);
-  const lengths = parts.map(({ length }) => `${stepOf(length).substituted ?? ""}`);
+  const lengths = parts.map(({ length }) => stepOf(length).substituted ?? "");
   const { uses } = stepOf(total);
   const allowance = uses["cableAllowance"];
   const share = isQuantity(allowance) ? ` where a = ${allowance.text}` : "";

@@ -12,12 +12,30 @@ export interface Sides {
   readonly limit: string | null;
 }
 
-export function sidesOf({ value, relation, limit }: RecordedCheck): Sides {
+/** How the value stands to the limit where the check is not met, so that what is printed is true. */
+const OTHERWISE: Readonly<Record<RecordedCheck["relation"], string>> = {
+  "<": "≥",
+  "≤": ">",
+  "≥": "<",
+  ">": "≤",
+  "=": "≠",
+  "one of": "is not one of",
+};
+
+function standing({ relation, verdict }: RecordedCheck): string {
+  if (verdict === "not-met") return OTHERWISE[relation];
+  if (relation !== "one of") return relation;
+  return verdict === "met" ? "is one of" : "is it one of";
+}
+
+export function sidesOf(check: RecordedCheck): Sides {
+  const { value, limit } = check;
+  const relation = standing(check);
   if (isNumber(value) && isNumber(limit)) {
     const [a, b] = shownPair(value, limit);
     return { value: shownText(a), relation, limit: shownText(b) };
   }
-  return { value: sideText(value), relation: relation === "one of" ? "is one of" : relation, limit: sideText(limit) };
+  return { value: sideText(value), relation, limit: sideText(limit) };
 }
 
 function sideText(side: RecordedCheck["limit"]): string | null {

@@ -22,7 +22,7 @@ function lookUp({ plant }: PlantRecord, path: Path): { readonly value: unknown; 
 }
 
 function textOf(value: unknown): string | null {
-  if (typeof value === "string") return value;
+  if (typeof value === "string") return value.replace(/^-(?=\d)/, "−");
   if (typeof value === "number") return String(value);
   if (typeof value === "boolean") return value ? "yes" : "no";
   if (Array.isArray(value) && value.every((item) => typeof item === "string" || typeof item === "number")) {

@@ -1,6 +1,7 @@
 import type { RecordedNumber } from "../../plant/index.js";
 
-const THIN_SPACE = "\u2009";
+/** Narrow and not to be broken, so that a unit stays with its number. */
+export const THIN_SPACE = "\u202f";
 const PLAIN = /^(-?)(\d+)(?:\.(\d+))?$/;
 
 /** A decimal text rounded half away from zero to some places after the point; unchanged where it has no more places. */
@@ -70,6 +71,7 @@ export interface Shown {
 /** Units that read better in another of their kind; the point moves, no digit changes. */
 const SHOWN_AS: Readonly<Record<string, readonly [unit: string, places: number]>> = {
   "Ω/m": ["mΩ/m", 3],
+  "1/K": ["%/K", 2],
 };
 const VOLT_PLACES = 1;
 const SMALL_VOLT_PLACES = 2;
@@ -106,7 +108,7 @@ export function exactText({ value, unit }: Pick<RecordedNumber, "value" | "unit"
 
 /** Digits and unit as one text. */
 export function shownText({ digits, unit }: Shown): string {
-  return unit === "" ? digits : `${digits}${unit === "%" ? " " : THIN_SPACE}${unit}`;
+  return unit === "" ? digits : `${digits}${THIN_SPACE}${unit}`;
 }
 
 /** Two numbers side by side; where rounding would make them look alike, both show every digit. */
@@ -123,6 +125,8 @@ function inFull(number: RecordedNumber): Shown {
 /** A utilisation to 0.01, or with all its digits where that would hide on which side of the limit it lies. */
 export function utilisationText(text: string): string {
   const rounded = roundedText(text, 2);
-  const looksFull = /^1(\.0*)?$/.test(rounded);
-  return looksFull && !/^1(\.0*)?$/.test(text) ? text : rounded;
+  const [whole = "", places = ""] = rounded.split(".");
+  const filled = `${whole}.${places.padEnd(2, "0")}`;
+  const exactlyFull = /^1(\.0*)?$/.test(text);
+  return filled === "1.00" && !exactlyFull ? text : filled;
 }

@@ -1,5 +1,6 @@
 import type { PlantRecord, RecordedCheck } from "../../plant/index.js";
-import { counted, countWord, reasonOf } from "./words.js";
+import { pathWords } from "./path-words.js";
+import { counted, countWord } from "./words.js";
 
 /** The checks that need a person, gravest first: what is not met, what is open, then what is only recommended or for the yield. */
 export interface Attention {
@@ -20,29 +21,31 @@ export function attentionOf({ checks }: PlantRecord): Attention {
 
 /** The outcome as one sentence. */
 export function outcomeSentence(record: PlantRecord): string {
-  const { met, notMet, open } = record.outcome;
-  const head = [
-    `${counted(met, "requirement")} met`,
-    notMet === 0 ? "none not met" : `${countWord(notMet)} not met`,
-    open === 0 ? "none open" : `${countWord(open)} open`,
-  ];
-  const { notMet: failed, open: undecided } = attentionOf(record);
-  const why = reasons(failed.length > 0 ? failed : undecided);
-  return `${head.join(", ")}${why === "" ? "." : `: ${why}.`}`;
+  const { met } = record.outcome;
+  const { notMet, open } = attentionOf(record);
+  return `${counted(met, "requirement")} met, ${part("not met", notMet)}${notMet.length > 0 ? ";" : ","} ${part("open", open)}.`;
+}
+
+function part(word: string, checks: readonly RecordedCheck[]): string {
+  return checks.length === 0 ? `none ${word}` : `${countWord(checks.length)} ${word}: ${reasons(checks)}`;
 }
 
 const MOST_REASONS = 3;
 
 // Several checks often wait for one and the same answer: each reason is named once.
 function reasons(checks: readonly RecordedCheck[]): string {
-  const all = [...new Set(checks.map((check) => reasonOf(check) ?? lowered(check.asks)))];
+  const all = [...new Set(checks.map(shortReason))];
   const named = all.slice(0, MOST_REASONS).map((reason) => reason.replace(/[.\s]+$/, ""));
   const rest = all.length - named.length;
   return [...named, ...(rest > 0 ? [`and ${counted(rest, "more reason")}`] : [])].join("; ");
 }
 
-function lowered(question: string): string {
-  return question.slice(0, 1).toLowerCase() + question.slice(1).replace(/\?$/, "");
+function shortReason(check: RecordedCheck): string {
+  const { missing, verdict } = check;
+  const place = check.at === "" ? "" : ` at ${check.at}`;
+  const lacking = missing.map((path) => pathWords(path) ?? path);
+  if (verdict === "open" && lacking.length > 0) return `${[...new Set(lacking)].join(", ")} not known${place}`;
+  return `“${check.asks}”${place}`;
 }
 
 /** What else the outcome says: recommendations, yield, and what rests on recalled values. */
@@ -53,7 +56,9 @@ export function outcomeNotes({ outcome }: PlantRecord): readonly string[] {
   if (yieldNotMet > 0) notes.push(`${counted(yieldNotMet, "check")} for the yield not met.`);
   if (restsOnMemory.length > 0) {
     const verb = restsOnMemory.length === 1 ? "rests" : "rest";
-    notes.push(`${counted(restsOnMemory.length, "check")} ${verb} on recalled values; compare them with the publication before you rely on them.`);
+    notes.push(
+      `${counted(restsOnMemory.length, "check")} ${verb} on recalled values; compare them with the publication before you rely on them.`,
+    );
   }
   return notes;
 }

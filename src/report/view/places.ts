@@ -3,7 +3,8 @@ import { numbers, type Row, words } from "./cell.js";
 import { boardRows, connectionRows } from "./rows/board-rows.js";
 import { inverterRows } from "./rows/inverter-rows.js";
 import { moduleRows } from "./rows/module-rows.js";
-import { routeRows } from "./rows/route-rows.js";
+import { routeIndex, routeRows } from "./rows/route-rows.js";
+import { capitalised, term } from "./words.js";
 import { stringRows } from "./rows/string-rows.js";
 
 export type PlaceKind =
@@ -15,16 +16,16 @@ export interface Place {
   readonly id: string;
   readonly kind: PlaceKind;
   readonly name: string;
+  /** Names by which the `at` of a check finds the place. */
+  readonly at: readonly string[];
   readonly rows: readonly Row[];
   readonly checks: readonly RecordedCheck[];
   readonly string?: RecordedString;
   readonly route?: RecordedRoute;
 }
 
-/** A place before the checks are dealt out: the names by which a check's `at` finds it. */
-interface Station extends Omit<Place, "id" | "checks"> {
-  readonly at: readonly string[];
-}
+/** A place before the checks are dealt out. */
+type Station = Omit<Place, "id" | "checks">;
 
 /** Every place of the plant in the order in which the current flows, earth beside them. */
 export function placesOf(record: PlantRecord): readonly Place[] {
@@ -37,10 +38,11 @@ export function placesOf(record: PlantRecord): readonly Place[] {
     const { value, what } = finding;
     const cells = typeof value === "string" ? [words(value)] : numbers(value);
     const shownAlready = station.rows.some(({ label }) => label === what);
-    if (cells.length > 0 && !shownAlready) findings.set(station, [...(findings.get(station) ?? []), { label: what, cells }]);
+    if (cells.length > 0 && !shownAlready)
+      findings.set(station, [...(findings.get(station) ?? []), { label: what, cells }]);
   }
   return stations
-    .map(({ at: _, ...station }, index) => ({
+    .map((station, index) => ({
       ...station,
       id: `place-${index + 1}`,
       rows: [...station.rows, ...(findings.get(stations[index]!) ?? [])],
@@ -54,13 +56,21 @@ function stationsOf(record: PlantRecord): readonly Station[] {
   const boards = plant.boards ?? [];
   const route = (found: RecordedRoute): Station => ({
     kind: `${found.kind} route`,
-    name: `${found.from} to ${found.to}`,
-    at: [`${found.from}-${found.to}`],
+    name: `${found.from} to ${found.to}${trackerOf(record, found)}`,
+    at: [
+      `${found.from}-${found.to}${trackerOf(record, found).replace(", tracker ", "/")}`,
+      `${found.from}-${found.to}`,
+    ],
     rows: routeRows(record, found),
     route: found,
   });
   return [
-    ...plant.roofs.map(({ name, moduleType }, index): Station => ({ kind: "module", name, at: [name, moduleType], rows: moduleRows(record, index) })),
+    ...plant.roofs.map(({ name, moduleType }, index): Station => ({
+      kind: "module",
+      name,
+      at: [name, moduleType],
+      rows: moduleRows(record, index),
+    })),
     ...plant.inverters.flatMap(({ name }, index): Station[] => [
       ...strings.filter(({ inverter }) => inverter === name).map((string) => stringStation(record, string)),
       ...routes.filter(({ kind, to }) => kind === "d.c." && to === name).map(route),
@@ -71,19 +81,27 @@ function stationsOf(record: PlantRecord): readonly Station[] {
       { kind: "board", name, at: [name], rows: boardRows(record, index) },
       ...routes.filter(({ kind, from }) => kind === "a.c." && from === name).map(route),
     ]),
-    { kind: "connection point", name: plant.supply.at, at: [plant.supply.at], rows: connectionRows(record) },
+    { kind: "connection point", name: `at ${plant.supply.at}`, at: [plant.supply.at], rows: connectionRows(record) },
     { kind: "earth", name: "Earth", at: [], rows: [] },
     { kind: "plant", name: plant.name, at: [], rows: [] },
   ];
 }
 
+/** The tracker of a route, where the routes of one roof differ. */
+function trackerOf({ plant }: PlantRecord, route: RecordedRoute): string {
+  const tracker = plant.routes[routeIndex(route)]?.tracker;
+  return tracker === undefined ? "" : `, tracker ${tracker}`;
+}
+
 function stringStation(record: PlantRecord, string: RecordedString): Station {
   const { inverter, tracker, roof, modules } = string;
   const at = `${inverter}/${tracker}`;
-  const shared = record.strings.some((other) => other !== string && other.inverter === inverter && other.tracker === tracker);
+  const shared = record.strings.some(
+    (other) => other !== string && other.inverter === inverter && other.tracker === tracker,
+  );
   return {
     kind: "string",
-    name: `${inverter} ${tracker}${shared ? `, ${roof}` : ""}`,
+    name: `on ${inverter} ${tracker}${shared ? `, ${roof}` : ""}`,
     at: shared ? [`${at}/${roof}/${modules}`, `${at}/${roof}`] : [at],
     rows: stringRows(record, string),
     string,
@@ -108,6 +126,15 @@ function stationOf(stations: readonly Station[], { rule, at }: Pick<RecordedChec
     }
   }
   return best?.station ?? ofKind(ELSE[subject] ?? "plant");
+}
+
+/** The kind of a place, in words. */
+export const placeHead = ({ kind }: Place, record: PlantRecord): string =>
+  capitalised(kind === "plant" ? "whole plant" : term(kind, record));
+
+/** The name of a place after its kind; an inverter that is called “Inverter” is not called so twice. */
+export function placeName({ kind, name }: Place): string {
+  return kind === "earth" || kind === "plant" || name.toLowerCase() === kind ? "" : ` ${name}`;
 }
 
 /** How many checks of a place ended how. */

@@ -6,7 +6,9 @@ const LONG_NUMBER = /\d+\.\d+/g;
 
 /** A line of working with long numbers cut to six digits; every digit stands in the record and at the step that made it. */
 export function readable(text: string): string {
-  return text.replace(LONG_NUMBER, (number) => (number.length > MOST_DIGITS + 1 ? significantText(number, MOST_DIGITS) : number));
+  return text.replace(LONG_NUMBER, (number) =>
+    number.length > MOST_DIGITS + 1 ? significantText(number, MOST_DIGITS) : number,
+  );
 }
 
 export interface StepName {
@@ -31,7 +33,10 @@ export function stepNames({ steps = {}, declarations, checks }: PlantRecord): Re
   for (const { rule, value, limit } of checks) {
     const declaration = declarations[rule];
     if (declaration?.kind !== "condition") continue;
-    for (const [side, of] of [[value, declaration.value], [limit, declaration.limit]] as const) {
+    for (const [side, of] of [
+      [value, declaration.value],
+      [limit, declaration.limit],
+    ] as const) {
       if (typeof side !== "object" || side === null || !("step" in side)) continue;
       note(side.step, { symbol: "symbol" in of ? of.symbol : "", about: of.about });
     }
@@ -53,7 +58,9 @@ function sideOf(declaration: PlantRecord["declarations"][string], key: string): 
     }
     case "table": {
       const { rows } = declaration;
-      return rows.name === key ? { symbol: "symbol" in rows ? rows.symbol : "", about: rows.about ?? rows.name } : undefined;
+      return rows.name === key
+        ? { symbol: "symbol" in rows ? rows.symbol : "", about: rows.about ?? rows.name }
+        : undefined;
     }
     default:
       return undefined;

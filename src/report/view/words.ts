@@ -1,5 +1,6 @@
 import type { Force } from "../../formula/index.js";
 import type { PlantRecord, RecordedCheck, RecordedVerdict } from "../../plant/index.js";
+import { pathWords } from "./path-words.js";
 import type { Citation, Grade } from "../../source/index.js";
 
 /** A verdict as a word and a shape; each is enough without the other, and neither needs colour. */
@@ -64,7 +65,21 @@ export function term(word: string, record: PlantRecord): string {
   return other === undefined ? word : `${word} (${other})`;
 }
 
-const NUMBER_WORDS = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+const NUMBER_WORDS = [
+  "none",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+  "eleven",
+  "twelve",
+];
 
 /** A small count as a word, a larger one in figures. */
 export function countWord(count: number): string {
@@ -80,10 +95,22 @@ export function capitalised(text: string): string {
   return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
 
+/** A text as a sentence: a capital at its start, a stop at its end. */
+export function sentence(text: string): string {
+  const plain = capitalised(text.trim());
+  return /[.!?]$/.test(plain) ? plain : `${plain}.`;
+}
+
+/** What a path of the description is about, and the path. */
+export function pathText(path: string): string {
+  const about = pathWords(path);
+  return about === null ? path : `${about} (${path})`;
+}
+
 /** What is wrong, or what is not known, in one line: the reason that the check gives, else the inputs that would decide it. */
 export function reasonOf({ because, missing, verdict }: RecordedCheck): string | null {
   if (because !== null && because !== "") return because;
-  if (missing.length > 0) return `not stated: ${missing.join(", ")}`;
+  if (missing.length > 0) return `not known: ${missing.map(pathText).join("; ")}`;
   return verdict === "open" ? "nothing in the description decides it" : null;
 }
 
@@ -91,5 +118,5 @@ export function reasonOf({ because, missing, verdict }: RecordedCheck): string |
 export function remedyOf({ remedy, missing, verdict }: RecordedCheck): string | null {
   if (remedy !== null && remedy !== "") return remedy;
   if (verdict !== "open" || missing.length === 0) return null;
-  return `Find out and state ${missing.join(", ")}; then size the plant again.`;
+  return `Find out and state ${missing.map(pathText).join("; ")}; then size the plant again.`;
 }

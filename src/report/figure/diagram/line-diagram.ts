@@ -19,9 +19,18 @@ export function lineDiagrams(record: PlantRecord): readonly Figure[] {
   if (whole.width <= WIDEST) return [toTheNetwork(record, whole, title, findingOf(record))];
   return [
     ...inverters.map((inverter) =>
-      alone(inverterTree(record, inverter, { strings: true }), `Single-line diagram of ${inverter.name}`, `${inverter.name} with its strings and its route to the next board.`),
+      alone(
+        inverterTree(record, inverter, { strings: true }),
+        `Single-line diagram of ${inverter.name}`,
+        `${inverter.name} with its strings and its route to the next board.`,
+      ),
     ),
-    toTheNetwork(record, boardTree(record, supply.at, { strings: false }), `Single-line diagram of the boards of ${name}`, findingOf(record)),
+    toTheNetwork(
+      record,
+      boardTree(record, supply.at, { strings: false }),
+      `Single-line diagram of the boards of ${name}`,
+      findingOf(record),
+    ),
   ];
 }
 

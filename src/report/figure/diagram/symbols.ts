@@ -32,7 +32,8 @@ function ray(x: number, y: number): Markup {
 }
 
 /** Fuse: a rectangle with the line through it. */
-export const fuse = (x: number, y: number): Markup => all(wire(x, y, y + HEIGHT), rect(x - 6, y + 9, 12, 26, { "stroke-width": 1.5 }));
+export const fuse = (x: number, y: number): Markup =>
+  all(wire(x, y, y + HEIGHT), rect(x - 6, y + 9, 12, 26, { "stroke-width": 1.5 }));
 
 /** The blade of a switch: the line, open towards the left. */
 function blade(x: number, y: number): Markup {
@@ -41,7 +42,12 @@ function blade(x: number, y: number): Markup {
 
 /** Switch-disconnector: the bar of a disconnector and the circle of a load switch at the fixed contact. */
 export function switchDisconnector(x: number, y: number): Markup {
-  return group({}, blade(x, y), line(x - 6, y + 9, x + 6, y + 9, { "stroke-width": 1.5 }), circle(x, y + 12.5, 3, { "stroke-width": 1.5 }));
+  return group(
+    {},
+    blade(x, y),
+    line(x - 6, y + 9, x + 6, y + 9, { "stroke-width": 1.5 }),
+    circle(x, y + 12.5, 3, { "stroke-width": 1.5 }),
+  );
 }
 
 /** Circuit-breaker: a cross at the fixed contact. */
@@ -56,7 +62,13 @@ export function circuitBreaker(x: number, y: number): Markup {
 
 /** Residual-current device: a switch, and the core that embraces its conductors. */
 export function residualCurrentDevice(x: number, y: number): Markup {
-  return group({}, blade(x, y), path(`M${x - 8} ${y + 39}a8 3.5 0 1 0 16 0a8 3.5 0 1 0 -16 0`, { "stroke-width": 1.5 }), line(x - 8, y + 39, x - 18, y + 39), line(x - 18, y + 39, x - 8, y + 18));
+  return group(
+    {},
+    blade(x, y),
+    path(`M${x - 8} ${y + 39}a8 3.5 0 1 0 16 0a8 3.5 0 1 0 -16 0`, { "stroke-width": 1.5 }),
+    line(x - 8, y + 39, x - 18, y + 39),
+    line(x - 18, y + 39, x - 8, y + 18),
+  );
 }
 
 const CONVERTER = 44;
@@ -75,7 +87,10 @@ export function inverter(x: number, y: number): Markup {
 
 /** Sign of direct current: a line above a broken line. */
 export const directCurrent = (x: number, y: number): Markup =>
-  all(line(x - 8, y - 2, x + 8, y - 2, { "stroke-width": 1.5 }), line(x - 8, y + 3, x + 8, y + 3, { "stroke-width": 1.5, "stroke-dasharray": "4 2" }));
+  all(
+    line(x - 8, y - 2, x + 8, y - 2, { "stroke-width": 1.5 }),
+    line(x - 8, y + 3, x + 8, y + 3, { "stroke-width": 1.5, "stroke-dasharray": "4 2" }),
+  );
 
 /** Sign of alternating current: one wave. */
 export const alternatingCurrent = (x: number, y: number): Markup =>
@@ -95,7 +110,9 @@ export function energyMeter(x: number, y: number): Markup {
 
 /** Earth: a line and three bars that grow shorter. */
 export function earth(x: number, y: number): Markup {
-  const bars = [12, 8, 4].map((half, row) => line(x - half, y + 12 + row * 5, x + half, y + 12 + row * 5, { "stroke-width": 1.5 }));
+  const bars = [12, 8, 4].map((half, row) =>
+    line(x - half, y + 12 + row * 5, x + half, y + 12 + row * 5, { "stroke-width": 1.5 }),
+  );
   return group({}, wire(x, y, y + 12), bars);
 }
 
@@ -128,7 +145,8 @@ export function conductors(x: number, y: number, count: number): Markup {
 export const busbar = (from: number, to: number, y: number): Markup => line(from, y, to, y, { "stroke-width": 5 });
 
 /** An arrow at the end of the line: it goes on to the network or to loads. */
-export const arrow = (x: number, y: number): Markup => all(wire(x, y, y + 20), path(`M${x - 5} ${y + 16}h10l-5 10z`, FILLED));
+export const arrow = (x: number, y: number): Markup =>
+  all(wire(x, y, y + 20), path(`M${x - 5} ${y + 16}h10l-5 10z`, FILLED));
 
 /** Enclosure of what belongs to one device. */
 export const enclosure = (x: number, y: number, width: number, height: number): Markup =>

@@ -3,7 +3,15 @@ import type { Markup } from "../../markup/markup.js";
 import { group, label, line } from "../svg.js";
 import { columnWidth, drawColumn, heightOfAll, noteAt, type Part, wrapped } from "./column.js";
 import { acRouteParts, stringParts } from "./parts.js";
-import { busbar, enclosure, HEIGHT, inverter as inverterSymbol, surgeDevice, switchDisconnector, wire } from "./symbols.js";
+import {
+  busbar,
+  enclosure,
+  HEIGHT,
+  inverter as inverterSymbol,
+  surgeDevice,
+  switchDisconnector,
+  wire,
+} from "./symbols.js";
 
 /** A part of the diagram that ends in one line at its bottom. */
 export interface Tree {
@@ -24,14 +32,24 @@ const BUSBAR_ROOM = 34;
 type Inverter = PlantRecord["plant"]["inverters"][number];
 
 /** An inverter with its strings above it and its route to the next board below. */
-export function inverterTree(record: PlantRecord, inverter: Inverter, { strings: withStrings }: { readonly strings: boolean }): Tree {
+export function inverterTree(
+  record: PlantRecord,
+  inverter: Inverter,
+  { strings: withStrings }: { readonly strings: boolean },
+): Tree {
   const strings = withStrings ? record.strings.filter((string) => string.inverter === inverter.name) : [];
   const columns = strings.map((string) => ({ parts: stringParts(record, string), tracker: string.tracker }));
   const widths = columns.map(({ parts }) => columnWidth(parts, COLUMN));
   const above = Math.max(0, ...columns.map(({ parts }) => heightOfAll(parts)));
   const route = record.routes.find(({ kind, from }) => kind === "a.c." && from === inverter.name);
   const below = route ? acRouteParts(record, route, inverter.phases) : [];
-  const width = EDGE + Math.max(widths.reduce((sum, each) => sum + each, 0), columnWidth(below, COLUMN), 250);
+  const width =
+    EDGE +
+    Math.max(
+      widths.reduce((sum, each) => sum + each, 0),
+      columnWidth(below, COLUMN),
+      250,
+    );
   const height = above + INVERTER_HEIGHT + heightOfAll(below);
   const draw = (x: number, bottom: number): Markup => {
     const top = bottom - height;
@@ -40,7 +58,14 @@ export function inverterTree(record: PlantRecord, inverter: Inverter, { strings:
     return group(
       {},
       columns.map(({ parts }, index) => drawColumn(parts, places[index]!, box - heightOfAll(parts), box)),
-      inverterBox(inverter, columns.map(({ tracker }) => tracker), places, x, box, width),
+      inverterBox(
+        inverter,
+        columns.map(({ tracker }) => tracker),
+        places,
+        x,
+        box,
+        width,
+      ),
       drawColumn(below, x + EDGE, box + INVERTER_HEIGHT, bottom),
     );
   };
@@ -49,7 +74,14 @@ export function inverterTree(record: PlantRecord, inverter: Inverter, { strings:
 }
 
 /** The inverter in its enclosure: trackers, built-in switch and surge protection, and the symbol itself. */
-function inverterBox(inverter: Inverter, trackers: readonly string[], places: readonly number[], x: number, y: number, width: number): Markup {
+function inverterBox(
+  inverter: Inverter,
+  trackers: readonly string[],
+  places: readonly number[],
+  x: number,
+  y: number,
+  width: number,
+): Markup {
   const feed = x + EDGE;
   const [first = feed] = places;
   const last = places.at(-1) ?? feed;
@@ -73,7 +105,9 @@ function inverterBox(inverter: Inverter, trackers: readonly string[], places: re
     protectedBy(surge?.dc) && places.length > 0 ? surgeDevice(feed, bar + 2) : null,
     inverterSymbol(feed, converter),
     wire(feed, converter + HEIGHT, y + INVERTER_HEIGHT),
-    notes.map((text, row) => noteAt(feed + 34, converter + 16 + row * 16, row === 0 ? { text, weight: "bold" } : { text })),
+    notes.map((text, row) =>
+      noteAt(feed + 34, converter + 16 + row * 16, row === 0 ? { text, weight: "bold" } : { text }),
+    ),
     builtIn ? noteAt(feed + 34, converter + 16 + notes.length * 16, { text: "d.c. switch built in" }) : null,
   );
 }
@@ -91,7 +125,10 @@ export function boardTree(record: PlantRecord, name: string, options: { readonly
   const onward = routes.find(({ kind, from }) => kind === "a.c." && from === name);
   const phases = Math.max(1, ...plant.inverters.map((inverter) => inverter.phases));
   const below: readonly Part[] = onward && name !== plant.supply.at ? acRouteParts(record, onward, phases) : [];
-  const width = Math.max(children.reduce((sum, child) => sum + child.width, 0), 300);
+  const width = Math.max(
+    children.reduce((sum, child) => sum + child.width, 0),
+    300,
+  );
   const tallest = Math.max(0, ...children.map((child) => child.height));
   const height = tallest + BUSBAR_ROOM + heightOfAll(below);
   const offsets = children.map((_, index) => children.slice(0, index).reduce((sum, child) => sum + child.width, 0));
@@ -104,7 +141,9 @@ export function boardTree(record: PlantRecord, name: string, options: { readonly
       {},
       children.map((child, index) => child.draw(x + offsets[index]!, bar)),
       busbar(x + feed - 30, last, bar),
-      wrapped(`${name}${rating}`, 28).map((text, row) => noteAt(x + feed + 24, bar + 19 + row * 16, row === 0 ? { text, weight: "bold" } : { text })),
+      wrapped(`${name}${rating}`, 28).map((text, row) =>
+        noteAt(x + feed + 24, bar + 19 + row * 16, row === 0 ? { text, weight: "bold" } : { text }),
+      ),
       wire(x + feed, bar, bar + BUSBAR_ROOM),
       drawColumn(below, x + feed, bar + BUSBAR_ROOM, bottom),
     );

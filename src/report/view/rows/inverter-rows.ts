@@ -31,7 +31,15 @@ function trackerRows(record: PlantRecord, inverter: number, tracker: RecordedTra
   const seal = inputsToSeal > 0 ? [words(`– seal ${inputsToSeal}`)] : [];
   return [
     { label: `tracker ${tracker.tracker}: inputs used`, cells: [...used, ...seal] },
-    { label: `tracker ${tracker.tracker}: current at maximum power`, symbol: "I_MPP", cells: against(numbers(mppCurrent), own("maximumInputCurrent")) },
-    { label: `tracker ${tracker.tracker}: largest current`, symbol: "I_SC,max", cells: against(numbers(maximumCurrent), own("shortCircuitRating")) },
+    {
+      label: `tracker ${tracker.tracker}: current at maximum power`,
+      symbol: "I_MPP",
+      cells: against(numbers(mppCurrent), own("maximumInputCurrent")),
+    },
+    {
+      label: `tracker ${tracker.tracker}: largest current`,
+      symbol: "I_SC,max",
+      cells: against(numbers(maximumCurrent), own("shortCircuitRating")),
+    },
   ];
 }

@@ -6,7 +6,7 @@ import { countedFact, wasChosen } from "../description.js";
 export function stringRows(record: PlantRecord, string: RecordedString): readonly Row[] {
   const { modules, count, shortest, longest, limitedBy, coldVoltage, hotVoltage, maximumCurrent, voltages } = string;
   const chosen = wasChosen(record, "strings");
-  const path = pathOf(record, string);
+  const path = string.path ?? "strings";
   const standard = voltages.find(({ at }) => at === "standard test conditions");
   const limiting = [limitedBy.shortest, limitedBy.longest].filter((id) => id !== null);
   return filled([
@@ -25,13 +25,4 @@ function fromTo(low: readonly Cell[], high: readonly Cell[]): readonly Cell[] {
   if (low.length > 0 && high.length > 0) return [...low, words("to"), ...high];
   if (low.length > 0) return [words("from"), ...low];
   return high.length > 0 ? [words("up to"), ...high] : [];
-}
-
-function pathOf({ plant }: PlantRecord, { inverter, tracker, roof, modules }: RecordedString): string {
-  if (!Array.isArray(plant.strings)) return "strings";
-  const at = plant.strings.findIndex(
-    (string) =>
-      string.inverter === inverter && string.tracker === tracker && string.roof === roof && string.modules === modules,
-  );
-  return at < 0 ? "strings" : `strings[${at}]`;
 }
