@@ -46,7 +46,7 @@ export { type AppliedFactor, type StretchAmpacity } from "./ampacity/stretch-amp
 export { bs7671_2018_4b1 } from "./ampacity/bs/table-4b1.js";
 export { bs7671_2018_4e1a } from "./ampacity/bs/table-4e1a.js";
 export { bs7671_2018_4e4a } from "./ampacity/bs/table-4e4a.js";
-export { annexDCapacity } from "./ampacity/iec/annex-d.js";
+export { capacityByAnnexD } from "./ampacity/iec/annex-d.js";
 export { iec60364_5_52_2009_b_52_10 } from "./ampacity/iec/b-52-10.js";
 export { iec60364_5_52_2009_b_52_11 } from "./ampacity/iec/b-52-11.js";
 export { iec60364_5_52_2009_b_52_12 } from "./ampacity/iec/b-52-12.js";
@@ -176,7 +176,7 @@ export {
   directDropWithinMcs,
 } from "./voltage/limit-conditions.js";
 export { voltageLimits, type VoltageLimit, type VoltageLimitKey } from "./voltage/limit-list.js";
-export { voltageLimitShares, annexGSupplement, annexGLimit } from "./voltage/limit-shares.js";
+export { voltageLimitShares, supplementOfAnnexG, limitOfAnnexG } from "./voltage/limit-shares.js";
 export { voltageLimitCheck, type VoltageLimitRequest } from "./voltage/limits.js";
 export { lineToNeutral, lineToLine } from "./voltage/line-to-neutral.js";
 export { longestDirectRun, longestTwoConductorRun, longestThreePhaseRun } from "./voltage/longest-run.js";
@@ -206,6 +206,5 @@ export { bs7671_2018_4e1b } from "./voltage/tables/bs-4e1b.js";
 export { bs7671_2018_4e4b } from "./voltage/tables/bs-4e4b.js";
 export { bs7671_2018_4f2b } from "./voltage/tables/bs-4f2b.js";
 export { bs7671_2018_4f3b } from "./voltage/tables/bs-4f3b.js";
-export { eig_copper_drop } from "./voltage/tables/eig.js";
 export { rebt_guide_conductivities } from "./voltage/tables/rebt.js";
 export { unel35023_1970_single_core } from "./voltage/tables/unel-35023.js";

@@ -119,4 +119,13 @@ export const handbooks = {
   "Dierauf:2013": { title: "Weather-Corrected Performance Ratio, technical report", publisher: "National Renewable Energy Laboratory", year: 2013, kind: "agency" },
   "IET Guidance Note 3:undated": { title: "Guidance Note 3: Inspection and Testing", publisher: "IET", year: null, kind: "handbook" },
   "Anderson:1996": { title: "Photovoltaic Translation Equations: A New Approach, NREL/TP-411-20279", publisher: "National Renewable Energy Laboratory", year: 1996, kind: "agency" },
+  "Omni Cable ampacity data:undated": { title: "NEC ampacity data: table 310.15(B)(2)(b)", publisher: "Omni Cable", year: null, kind: "catalogue", address: "https://omnicable-updates.roccommerce.net/technical-resources/nec-ampacity-data" },
+  "ADC products manual:2006": { title: "Power distribution products manual ADCP-80-526, issue 6, appendix A", publisher: "ADC Telecommunications", year: 2006, kind: "catalogue" },
+  "Cembre catalogue:2016": { title: "Catalogue: IEC 60228:2004-11 conductor tables, p. 204", publisher: "Cembre", year: 2016, kind: "catalogue", address: "https://storage.electrika.com/flips/8940-cembre-16/files/assets/basic-html/page-211.html" },
+  "E-Technik Synergie page:undated": { title: "Conductor resistance, extract from DIN VDE 0295, IEC 60228, HD 383", publisher: "E-Technik Synergie", year: null, kind: "catalogue", address: "https://www.etechnik-synergie.com/technical_information/condutor-resistance/" },
+  "ACL Cables PVC catalogue:undated": { title: "PVC catalogue: single-core armoured cables 600/1000 V", publisher: "ACL Cables", year: null, kind: "catalogue" },
+  "Eland 6181Y datasheet:undated": { title: "6181Y cable datasheet", publisher: "Eland Cables", year: null, kind: "catalogue" },
+  "Atlas Copco instruction books:undated": { title: "Compressor instruction books, section on cable sizing after IEC 60364-5-52", publisher: "Atlas Copco", year: null, kind: "catalogue", address: "https://www.easymanua.ls/atlas-copco/ga-11plus/manual?p=134" },
+  "AEI Cables booklet:undated": { title: "Current ratings, updated for the 17th edition of the wiring regulations", publisher: "AEI Cables", year: null, kind: "catalogue" },
+  "FRC N2XY catalogue:undated": { title: "N2XY-FRC 0.6/1 kV: electrical data of single-core cables", publisher: "an Indonesian cable maker", year: null, kind: "catalogue", note: "seen in an upload" },
 } as const satisfies Record<string, Source>;

@@ -11,7 +11,7 @@ import { formula, table } from "../../formula/index.js";
  * ```
  */
 export const iec60228_2004_kt = /* @__PURE__ */ table({
-  id: "conductor/iec60228-2004-kt", about: "factor that brings a measured resistance to 20 °C",
+  id: "conductor/iec-60228-2004-kt", about: "factor that brings a measured resistance to 20 °C",
   rows: { name: "conductorTemperature", unit: "°C", symbol: "θ" }, rowRule: "exact",
   gives: { unit: "1", symbol: "k_t" },
   source: [{ in: "IEC 60228:2004", clause: "annex on temperature correction", grade: "reproduced", seen: "uecables conductor page:undated, factor" }],

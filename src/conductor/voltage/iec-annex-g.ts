@@ -11,7 +11,7 @@ import { formula } from "../../formula/index.js";
  * ```
  */
 export const iec60364_5_52_2009_annexG = /* @__PURE__ */ formula({
-  id: "conductor/iec60364-5-52-2009-annex-g", about: "voltage change after annex G",
+  id: "conductor/iec-60364-5-52-2009-annex-g", about: "voltage change after annex G",
   takes: {
     conductorFactor: { unit: "1", symbol: "b", about: "1 for three phases, 2 for two conductors", from: 1, to: 2 },
     serviceResistivity: { unit: "Ω·mm²/m", symbol: "ρ_1", about: "resistivity in normal service", above: 0, usual: [0.015, 0.05] },

@@ -55,12 +55,12 @@ export const voltageLimitShares = /* @__PURE__ */ table({
  * @function
  * @example
  * ```ts
- * import { annexGSupplement } from "pv-to-grid/conductor";
- * annexGSupplement({ length: "150 m" }).text; // "0.25"
+ * import { supplementOfAnnexG } from "pv-to-grid/conductor";
+ * supplementOfAnnexG({ length: "150 m" }).text; // "0.25"
  * ```
  */
-export const annexGSupplement = /* @__PURE__ */ formula({
-  id: "conductor/annex-gsupplement", about: "rise of the limits of annex G for a main wiring of more than 100 m",
+export const supplementOfAnnexG = /* @__PURE__ */ formula({
+  id: "conductor/supplement-of-annex-g", about: "rise of the limits of annex G for a main wiring of more than 100 m",
   takes: {
     length: { unit: "m", symbol: "L", about: "length one way", above: 0, usual: [0.1, 10000] },
   },
@@ -80,12 +80,12 @@ export const annexGSupplement = /* @__PURE__ */ formula({
  * @function
  * @example
  * ```ts
- * import { annexGLimit } from "pv-to-grid/conductor";
- * annexGLimit({ tabulatedLimit: "3 %", supplement: "0.25 %" }).text; // "3.25"
+ * import { limitOfAnnexG } from "pv-to-grid/conductor";
+ * limitOfAnnexG({ tabulatedLimit: "3 %", supplement: "0.25 %" }).text; // "3.25"
  * ```
  */
-export const annexGLimit = /* @__PURE__ */ formula({
-  id: "conductor/annex-glimit", about: "limit of annex G with its supplement",
+export const limitOfAnnexG = /* @__PURE__ */ formula({
+  id: "conductor/limit-of-annex-g", about: "limit of annex G with its supplement",
   takes: {
     tabulatedLimit: { unit: "%", symbol: "Δu_t", about: "limit of the table", above: 0, to: 20 },
     supplement: { unit: "%", symbol: "Δu_+", about: "supplement for the length", from: 0, to: 0.5 },

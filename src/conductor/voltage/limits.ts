@@ -14,7 +14,7 @@ import {
   riseWithinVde4105,
 } from "./limit-conditions.js";
 import { type VoltageLimitKey, voltageLimits } from "./limit-list.js";
-import { annexGLimit, annexGSupplement, voltageLimitShares } from "./limit-shares.js";
+import { limitOfAnnexG, supplementOfAnnexG, voltageLimitShares } from "./limit-shares.js";
 
 const conditions = {
   alternatingDropWithinPractice,
@@ -49,5 +49,5 @@ export function voltageLimitCheck({ limit, share, at, length }: VoltageLimitRequ
 }
 
 function supplemented(tabulatedLimit: Quantity<"ratio">, length: Known<Input<"length">>): Known<Quantity<"ratio">> {
-  return whenKnown({ length }, (known) => annexGLimit({ tabulatedLimit, supplement: annexGSupplement(known) }));
+  return whenKnown({ length }, (known) => limitOfAnnexG({ tabulatedLimit, supplement: supplementOfAnnexG(known) }));
 }

@@ -79,7 +79,7 @@ export const tabulatedDropByParts = /* @__PURE__ */ formula({
  * ```
  */
 export const bs7671_2018_temperatureCorrection = /* @__PURE__ */ formula({
-  id: "conductor/bs7671-2018-temperature-correction", about: "factor on the resistive part for a conductor that stays cooler than its limit",
+  id: "conductor/bs-7671-2018-temperature-correction", about: "factor on the resistive part for a conductor that stays cooler than its limit",
   takes: {
     conductorLimit: { unit: "°C", symbol: "θ_max", about: "temperature that the table holds for", from: 60, to: 200 },
     temperatureFactor: { unit: "1", symbol: "C_a", about: "factor for the ambient", above: 0, to: 1.3 },

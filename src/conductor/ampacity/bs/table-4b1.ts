@@ -11,7 +11,7 @@ import { table } from "../../../formula/index.js";
  * ```
  */
 export const bs7671_2018_4b1 = /* @__PURE__ */ table({
-  id: "conductor/bs7671-2018-4b1", about: "factor for an air temperature other than 30 °C after BS 7671",
+  id: "conductor/bs-7671-2018-4b1", about: "factor for an air temperature other than 30 °C after BS 7671",
   base: { air: "30 °C" },
   rows: { name: "ambient", unit: "°C", symbol: "θ_a" }, rowRule: "next above",
   columns: { insulation: ["PVC", "XLPE"] },

@@ -11,7 +11,7 @@ import { table } from "../../../formula/index.js";
  * ```
  */
 export const bs7671_2018_4e1a = /* @__PURE__ */ table({
-  id: "conductor/bs7671-2018-4e1a", about: "current-carrying capacity of single-core thermosetting copper cables without armour",
+  id: "conductor/bs-7671-2018-4e1a", about: "current-carrying capacity of single-core thermosetting copper cables without armour",
   base: { air: "30 °C", conductorTemperature: "90 °C" },
   rows: { name: "section", unit: "mm²", symbol: "S" }, rowRule: "exact",
   columns: { arrangement: ["A two", "A three or four", "B two", "B three or four", "F two flat", "F three flat", "F three trefoil", "G horizontal", "G vertical"] },

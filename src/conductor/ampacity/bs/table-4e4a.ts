@@ -11,7 +11,7 @@ import { table } from "../../../formula/index.js";
  * ```
  */
 export const bs7671_2018_4e4a = /* @__PURE__ */ table({
-  id: "conductor/bs7671-2018-4e4a", about: "current-carrying capacity of multi-core armoured thermosetting copper cables",
+  id: "conductor/bs-7671-2018-4e4a", about: "current-carrying capacity of multi-core armoured thermosetting copper cables",
   base: { air: "30 °C", ground: "20 °C", conductorTemperature: "90 °C" },
   rows: { name: "section", unit: "mm²", symbol: "S" }, rowRule: "exact",
   columns: { method: ["C", "E", "D"], cores: ["two", "three or four"] },

@@ -6,12 +6,12 @@ import { formula } from "../../../formula/index.js";
  * @function
  * @example
  * ```ts
- * import { annexDCapacity } from "pv-to-grid/conductor";
- * annexDCapacity({ section: "25 mm2", firstCoefficient: "12.4 A", firstExponent: "0.635", secondCoefficient: 0, secondExponent: 1 }).show(); // "95.74 A"
+ * import { capacityByAnnexD } from "pv-to-grid/conductor";
+ * capacityByAnnexD({ section: "25 mm2", firstCoefficient: "12.4 A", firstExponent: "0.635", secondCoefficient: 0, secondExponent: 1 }).show(); // "95.74 A"
  * ```
  */
-export const annexDCapacity = /* @__PURE__ */ formula({
-  id: "conductor/annex-dcapacity", about: "current-carrying capacity by the formula of annex D",
+export const capacityByAnnexD = /* @__PURE__ */ formula({
+  id: "conductor/capacity-by-annex-d", about: "current-carrying capacity by the formula of annex D",
   takes: {
     section: { unit: "mm²", symbol: "S", about: "cross-section of the conductor", above: 0, usual: [0.5, 1000] },
     firstCoefficient: { unit: "A", symbol: "A", about: "first coefficient, for one square millimetre", above: 0, usual: [5, 30] },

@@ -11,7 +11,7 @@ import { table } from "../../../formula/index.js";
  * ```
  */
 export const iec60364_5_52_2001_method_d = /* @__PURE__ */ table({
-  id: "conductor/iec60364-5-52-2001-method-d", about: "current-carrying capacity of copper cables in ducts in the ground, method D of 2001",
+  id: "conductor/iec-60364-5-52-2001-method-d", about: "current-carrying capacity of copper cables in ducts in the ground, method D of 2001",
   base: { ground: "20 °C", soilResistivity: "2.5 K·m/W" },
   rows: { name: "section", unit: "mm²", symbol: "S" }, rowRule: "exact",
   columns: { insulation: ["PVC", "XLPE"], loaded: ["two", "three"] },

@@ -11,7 +11,7 @@ import { formula, table } from "../../../formula/index.js";
  * ```
  */
 export const asnzs3008_2017_42 = /* @__PURE__ */ table({
-  id: "conductor/asnzs3008-2017-42", about: "three-phase voltage drop of multi-core copper cables at 75 °C",
+  id: "conductor/asnzs-3008-2017-42", about: "three-phase voltage drop of multi-core copper cables at 75 °C",
   base: { conductorTemperature: "75 °C" },
   rows: { name: "section", unit: "mm²", symbol: "S" }, rowRule: "exact",
   gives: { unit: "mV/(A·m)", symbol: "V_c" },
@@ -53,7 +53,7 @@ export const asnzs3008_2017_42 = /* @__PURE__ */ table({
  * ```
  */
 export const asnzs3008_2017_singlePhase = /* @__PURE__ */ formula({
-  id: "conductor/asnzs3008-2017-single-phase", about: "single-phase voltage drop from the three-phase one of a table",
+  id: "conductor/asnzs-3008-2017-single-phase", about: "single-phase voltage drop from the three-phase one of a table",
   takes: {
     tabulatedDrop: { unit: "mV/(A·m)", symbol: "V_c", about: "tabulated three-phase change", above: 0, usual: [0.01, 200] },
   },

@@ -11,7 +11,7 @@ import { table } from "../../../formula/index.js";
  * ```
  */
 export const bs7671_2018_4d1b = /* @__PURE__ */ table({
-  id: "conductor/bs7671-2018-4d1b", about: "voltage drop of single-core PVC copper cables without armour",
+  id: "conductor/bs-7671-2018-4d1b", about: "voltage drop of single-core PVC copper cables without armour",
   base: { conductorTemperature: "70 °C", frequency: "50 Hz" },
   rows: { name: "section", unit: "mm²", symbol: "S" }, rowRule: "exact",
   columns: { arrangement: ["d.c.", "two enclosed", "two touching", "two spaced", "three enclosed", "three trefoil", "three flat", "three flat spaced"], part: ["r", "x", "z"] },

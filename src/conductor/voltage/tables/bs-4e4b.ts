@@ -11,7 +11,7 @@ import { table } from "../../../formula/index.js";
  * ```
  */
 export const bs7671_2018_4e4b = /* @__PURE__ */ table({
-  id: "conductor/bs7671-2018-4e4b", about: "voltage drop of multi-core armoured thermosetting copper cables",
+  id: "conductor/bs-7671-2018-4e4b", about: "voltage drop of multi-core armoured thermosetting copper cables",
   base: { conductorTemperature: "90 °C", frequency: "50 Hz" },
   rows: { name: "section", unit: "mm²", symbol: "S" }, rowRule: "exact",
   columns: { arrangement: ["d.c.", "two cores", "three or four cores"], part: ["r", "x", "z"] },

@@ -11,7 +11,7 @@ import { table } from "../../../formula/index.js";
  * ```
  */
 export const bs7671_2018_4f2b = /* @__PURE__ */ table({
-  id: "conductor/bs7671-2018-4f2b", about: "voltage drop of flexible thermosetting copper cables",
+  id: "conductor/bs-7671-2018-4f2b", about: "voltage drop of flexible thermosetting copper cables",
   base: { conductorTemperature: "90 °C", frequency: "50 Hz" },
   rows: { name: "section", unit: "mm²", symbol: "S" }, rowRule: "exact",
   columns: { arrangement: ["d.c.", "two cores", "three phases", "two single cores touching"], part: ["r", "x", "z"] },

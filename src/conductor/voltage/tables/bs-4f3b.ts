@@ -11,7 +11,7 @@ import { table } from "../../../formula/index.js";
  * ```
  */
 export const bs7671_2018_4f3b = /* @__PURE__ */ table({
-  id: "conductor/bs7671-2018-4f3b", about: "voltage drop of flexible cords at 60 °C",
+  id: "conductor/bs-7671-2018-4f3b", about: "voltage drop of flexible cords at 60 °C",
   base: { conductorTemperature: "60 °C" },
   rows: { name: "section", unit: "mm²", symbol: "S" }, rowRule: "exact",
   columns: { arrangement: ["d.c. or single-phase", "three-phase"] },

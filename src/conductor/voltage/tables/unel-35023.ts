@@ -11,7 +11,7 @@ import { table } from "../../../formula/index.js";
  * ```
  */
 export const unel35023_1970_single_core = /* @__PURE__ */ table({
-  id: "conductor/unel35023-1970-single-core", about: "voltage drop of single-core copper cables at 80 °C",
+  id: "conductor/unel-35023-1970-single-core", about: "voltage drop of single-core copper cables at 80 °C",
   base: { conductorTemperature: "80 °C", frequency: "50 Hz" },
   rows: { name: "section", unit: "mm²", symbol: "S" }, rowRule: "exact",
   columns: { circuit: ["d.c.", "single-phase", "three-phase"], powerFactor: ["1", "0.9", "0.8"] },
