@@ -22,6 +22,7 @@ const M440: ModuleDatasheet = {
   maximumPowerCoefficient: "-0.31 %/K",
   statedIn: "datasheet rev. 2",
 };
+const omitted = (from: ModuleDatasheet, key: keyof ModuleDatasheet): ModuleDatasheet => ({ ...from, [key]: undefined });
 const PATH = "moduleTypes.M440";
 
 function problemsOf(change: Partial<Record<keyof ModuleDatasheet, unknown>>): readonly Problem[] {
@@ -97,7 +98,7 @@ describe("the coefficient of U_MPP", () => {
   });
 
   it("is missing where nothing yields it; that of U_OC never stands in", () => {
-    const { maximumPowerCoefficient: _, ...without } = M440;
+    const without = omitted(M440, "maximumPowerCoefficient");
     const type = readModule(without, PATH);
     expect(type.mppVoltageCoefficientBasis).toBe("unknown");
     const { hotMppVoltage, hotOpenCircuitVoltage } = designVoltages(type, { coldest: "-14 °C", hottestCell: "71 °C" });
@@ -130,7 +131,7 @@ describe("the voltages that strings are designed with", () => {
   });
 
   it("need no coefficient of the current but for the current", () => {
-    const { shortCircuitCurrentCoefficient: _, ...without } = M440;
+    const without = omitted(M440, "shortCircuitCurrentCoefficient");
     const at = moduleAt(readModule(without, PATH), "0 °C");
     expect(at.shortCircuitCurrent).toEqual({ missing: ["moduleTypes.M440.shortCircuitCurrentCoefficient"] });
     expect(isQuantity(at.openCircuitVoltage)).toBe(true);

@@ -152,7 +152,7 @@ describe("plausibility of a datasheet", () => {
   });
 
   it("does not judge an estimate as if the datasheet had stated it", () => {
-    const { mppVoltageCoefficient: _, ...estimated } = M440;
+    const estimated = { ...M440, mppVoltageCoefficient: undefined };
     const ids = checkDatasheet(readModule(estimated)).map(({ id }) => id);
     expect(ids.filter((id) => id.includes("mppVoltageCoefficient") || id.includes("mpp-voltage-falls"))).toEqual([]);
   });
@@ -163,7 +163,7 @@ describe("plausibility of a datasheet", () => {
     ["-0.233 %/K", "0.039 %/K", "-0.25 %/K"],
     ["-0.143 %/K", "0.0009 %/K", "-0.174 %/K"],
   ])("accepts the published coefficients %s, %s, %s", (voltage, current, power) => {
-    const { mppVoltageCoefficient: _, ...rest } = M440;
+    const rest = { ...M440, mppVoltageCoefficient: undefined };
     const type = readModule({
       ...rest,
       openCircuitVoltageCoefficient: voltage,

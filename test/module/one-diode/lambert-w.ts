@@ -2,7 +2,7 @@ import { type BigNumber, create, all } from "mathjs";
 import type { OneDiode } from "../../../src/module/index.js";
 
 // An independent evaluation of the one-diode model: its closed form with the Lambert W function, in 64 digits.
-const big = create(all, { number: "BigNumber", precision: 64 });
+const big = create(all!, { number: "BigNumber", precision: 64 });
 const of = (value: number): BigNumber => big.bignumber(String(value));
 
 /** Lambert W of an argument that is given by its logarithm: w + ln w = logarithm, by Newton's steps. */

@@ -77,7 +77,8 @@ describe("laws of the one-diode model", () => {
 
 describe("De Soto scaling", () => {
   test.prop([modules])("is the identity at standard test conditions", (atStc) => {
-    const { shortCircuitCurrentSlope: _, ...diode } = atStc;
+    const { photocurrent, saturationCurrent, seriesResistance, shuntResistance, exponentVoltage } = atStc;
+    const diode = { photocurrent, saturationCurrent, seriesResistance, shuntResistance, exponentVoltage };
     expect(diodeUnder(atStc, { irradiance: 1000, cellTemperature: 25 })).toEqual(diode);
   });
 
