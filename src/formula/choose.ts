@@ -46,20 +46,18 @@ export function chooseAmong<Q extends Quantity>(
   sizes: readonly Q[],
   checksFor: (size: Q) => readonly Check[],
 ): Choice {
-  const tried = sizes.map((size) => ({ size, checks: checksFor(size) }));
-  const admitted = tried.filter(({ checks }) => !checks.some(isRefused));
+  const tried = tryInOrder(sizes, checksFor);
   // A recommendation counts only where a size that meets the requirements can also meet it.
   const reachable = new Set(
-    admitted
-      .flatMap(({ checks }) =>
-        checks.filter((check) => check.rule.force === "recommendation" && check.verdict === "met"),
-      )
+    tried
+      .filter(({ checks }) => !checks.some(isRefused))
+      .flatMap(({ checks }) => checks.filter(isFollowed))
       .map(({ id }) => id),
   );
-  const fails = (check: Check): boolean =>
-    isRefused(check) ||
-    (check.rule.force === "recommendation" && check.verdict === "not met" && reachable.has(check.id));
-  const at = tried.findIndex(({ checks }) => !checks.some(fails));
+  const fails = (check: Check): boolean => isRefused(check) || (isUnfollowed(check) && reachable.has(check.id));
+  const best = tried.findIndex(({ checks }) => !checks.some(fails));
+  // Where no size follows all of them at once, the requirements alone decide.
+  const at = best >= 0 ? best : tried.findIndex(({ checks }) => !checks.some(isRefused));
   const end = at < 0 ? tried.length : at;
   const rejected = Object.freeze(
     tried.slice(0, end).map(({ size, checks }) => Object.freeze({ size, failed: Object.freeze(checks.filter(fails)) })),
@@ -72,6 +70,36 @@ export function chooseAmong<Q extends Quantity>(
   return Object.freeze({ chosen, checks: taken.checks, rejected, fixedBy });
 }
 
-function isRefused(check: Check): boolean {
-  return check.rule.force === "requirement" && check.verdict === "not met";
+interface Tried<Q> {
+  readonly size: Q;
+  readonly checks: readonly Check[];
+}
+
+/** Tries sizes, smallest first, and stops at the first that meets everything while all before it are refused. */
+function tryInOrder<Q extends Quantity>(
+  sizes: readonly Q[],
+  checksFor: (size: Q) => readonly Check[],
+): readonly Tried<Q>[] {
+  const tried: Tried<Q>[] = [];
+  let refusedSoFar = true;
+  for (const size of sizes) {
+    const checks = checksFor(size);
+    tried.push({ size, checks });
+    const refused = checks.some(isRefused);
+    if (refusedSoFar && !refused && !checks.some(isUnfollowed)) return tried;
+    refusedSoFar &&= refused;
+  }
+  return tried;
+}
+
+function isRefused({ rule, verdict }: Check): boolean {
+  return rule.force === "requirement" && verdict === "not met";
+}
+
+function isFollowed({ rule, verdict }: Check): boolean {
+  return rule.force === "recommendation" && verdict === "met";
+}
+
+function isUnfollowed({ rule, verdict }: Check): boolean {
+  return rule.force === "recommendation" && verdict === "not met";
 }

@@ -360,6 +360,28 @@ describe("choice from a series", () => {
     expect(follow("30 A")).toBe("32");
     expect(follow("33 A")).toBeUndefined();
   });
+
+  it("lets the requirements decide where no size follows all recommendations at once", () => {
+    const small = condition({
+      id: "shape/small", asks: "Is the rating small?", force: "recommendation",
+      value: { unit: "A", symbol: "I_n", about: "rating" }, relation: "≤", limit: { unit: "A", symbol: "I", about: "limit" }, source,
+    });
+    const choice = choose(ratings, (rating) => [
+      above({ value: "12 A", limit: rating }),
+      small({ value: rating, limit: "16 A" }),
+      roomy({ value: "24 A", limit: share({ rating }) }),
+    ]);
+    expect(choice.chosen!.text).toBe("13");
+  });
+
+  it("does not try sizes beyond the first that meets everything", () => {
+    const tried: string[] = [];
+    choose(ratings, (rating) => {
+      tried.push(rating.text);
+      return [above({ value: "12 A", limit: rating })];
+    });
+    expect(tried).toEqual(["6", "10", "13"]);
+  });
 });
 
 describe("condition on numbers", () => {
