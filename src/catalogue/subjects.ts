@@ -1,5 +1,6 @@
 // One line a folder of declared rules; a test finds a folder that is forgotten.
 export * as climate from "../climate/index.js";
+export * as commissioning from "../commissioning/index.js";
 export * as conductor from "../conductor/index.js";
 export * as device from "../device/index.js";
 export * as earthing from "../earthing/index.js";
