@@ -101,6 +101,21 @@ describe("noticing", () => {
     ]);
     expect(noticedInputs(ownCase({ expected: { printed: "49" } }), ownRules)).toEqual(["openCircuitVoltage"]);
   });
+  it("looks at the ranges of shifted inputs where a case says that they are rounded", () => {
+    const rounded = { inputsRounded: true, expected: { printed: "48.955" } };
+    expect(noticedInputs(ownCase(rounded), ownRules)).toEqual(Object.keys(ownCase().inputs));
+    const coarse = { inputsRounded: true, expected: { printed: "49.0" } };
+    expect(noticedInputs(ownCase(coarse), ownRules)).toEqual(["openCircuitVoltage", "cellTemperature"]);
+  });
+  it("puts the next standard size in the place of one that takes no fraction", () => {
+    const inputs = {
+      "route.section": { printed: "2.5 mm²" },
+      "route.material": { printed: "copper" },
+      factor: { printed: "1" },
+    };
+    const ampacity = { checks: "own/cable-current", at: "allowed", inputs, expected: { printed: "27", unit: "A" } };
+    expect(noticedInputs(ownCase(ampacity), ownRules)).toEqual(["route.section", "factor"]);
+  });
   it("does not credit an input that makes no difference", () => {
     const inputs = { designCurrent: { printed: "20 A" }, otherCurrent: { printed: "10 A" } };
     expect(

@@ -5,6 +5,8 @@ type Printed = string | readonly string[] | boolean;
 
 /** One number among the inputs of a case. */
 export interface PrintedNumber {
+  /** Key, with its place where the input is a list: one name a number. */
+  readonly name: string;
   readonly key: string;
   /** Place in a list; `null` where the input is no list. */
   readonly item: number | null;
@@ -20,7 +22,7 @@ function numberIn(text: Printed, key: string, item: number | null): PrintedNumbe
   if (typeof text !== "string") return [];
   const [, number = "", unit = ""] = /^([+\-−–]?[\d.]+(?:[eE][+-]?\d+)?)\s*(.*)$/su.exec(text.trim()) ?? [];
   const digits = readDigits(number);
-  return digits ? [{ key, item, digits, unit }] : [];
+  return digits ? [{ name: item === null ? key : `${key} ${item}`, key, item, digits, unit }] : [];
 }
 
 /** Every number among the inputs of a case; names and verdicts are left out. */
@@ -32,17 +34,19 @@ export function numbersOf({ inputs }: Case): readonly PrintedNumber[] {
   });
 }
 
-/** The inputs of a case as they are handed over, with some of its numbers replaced. */
-export function inputsWith(
-  { inputs }: Case,
-  replaced: ReadonlyMap<PrintedNumber, Digits> = new Map(),
-): Readonly<Record<string, Printed>> {
+/** Other digits for some numbers of a case, by their names. */
+export type Point = ReadonlyMap<string, Digits>;
+
+/** The inputs of a case as they are handed over, with other digits for some of its numbers. */
+export function inputsWith(one: Case, point: Point = new Map()): Readonly<Record<string, Printed>> {
   const raw: Record<string, Printed> = {};
-  for (const [key, input] of Object.entries(inputs)) {
+  for (const [key, input] of Object.entries(one.inputs)) {
     const printed = printedOf(input);
     raw[key] = typeof printed === "object" ? [...printed] : printed;
   }
-  for (const [{ key, item, unit }, digits] of replaced) {
+  for (const { name, key, item, unit } of numbersOf(one)) {
+    const digits = point.get(name);
+    if (!digits) continue;
     const text = unit === "" ? digitsText(digits) : `${digitsText(digits)} ${unit}`;
     if (item === null) raw[key] = text;
     else (raw[key] as string[])[item] = text;

@@ -1,9 +1,9 @@
 import { add, cutTo, type Digits, half, lastDigit, minus, times } from "../digits.js";
 import type { Judgement } from "./judgement.js";
-import { isCount, type PrintedNumber } from "./printed-inputs.js";
+import { isCount, type Point, type PrintedNumber } from "./printed-inputs.js";
 
 /** A case at a point of its inputs: `null` where the rule refuses the point. */
-export type JudgeAt = (point: ReadonlyMap<PrintedNumber, Digits>) => Judgement | null;
+export type JudgeAt = (point: Point) => Judgement | null;
 
 const STEPS = 20;
 const SHARE_DECIMALS = 4;
@@ -18,21 +18,17 @@ interface Range {
 
 /**
  * Searches the inputs' half-unit ranges for a point that meets the printed digits: each input is pushed to the end that
- * moves the result toward the print, then the line to that corner is halved. `null` where no point is found.
+ * moves the result toward the print, then the line to that corner is halved. `null` where the rule refuses the middle.
  * The share is the part of the ranges that was needed.
  */
-export function searchRanges(
-  numbers: readonly PrintedNumber[],
-  nominal: ReadonlyMap<PrintedNumber, Digits>,
-  judgeAt: JudgeAt,
-): Judgement | null {
+export function searchRanges(numbers: readonly PrintedNumber[], nominal: Point, judgeAt: JudgeAt): Judgement | null {
   const middle = judgeAt(nominal);
   if (!middle || middle.agrees) return middle && { ...middle, share: "0" };
   const ranges = numbers
     .filter((number) => !isCount(number))
     .map((number): Range => ({
       number,
-      middle: nominal.get(number) ?? number.digits,
+      middle: nominal.get(number.name) ?? number.digits,
       reach: half(lastDigit(number.digits)),
     }));
   const corner = new Map(ranges.map((range) => [range, endToward(range, nominal, middle, judgeAt)]));
@@ -40,23 +36,22 @@ export function searchRanges(
     judgeAt(
       new Map([
         ...nominal,
-        ...ranges.map((range) => [range.number, pointOf(range, corner.get(range)!, part)] as const),
+        ...ranges.map((range) => [range.number.name, pointOf(range, corner.get(range)!, part)] as const),
       ]),
     );
 
   let near: Digits = { whole: 0n, exponent: 0 };
   let far: Digits = { whole: 1n, exponent: 0 };
   let found = at(far);
-  if (!found || found.side === middle.side) return null;
+  if (!found || found.side === middle.side) return middle;
   for (let step = 0; step < STEPS; step += 1) {
     const part = half(add(near, far));
     const tried = at(part);
-    if (!tried) return null;
+    if (!tried) return middle;
     if (tried.side === middle.side) near = part;
     else [far, found] = [part, tried];
   }
-  if (!found.agrees) return null;
-  return { ...found, share: digitsShare(far) };
+  return found.agrees ? { ...found, share: digitsShare(far) } : middle;
 }
 
 function digitsShare(part: Digits): string {
@@ -72,14 +67,9 @@ function pointOf({ middle, reach }: Range, end: -1 | 0 | 1, part: Digits): Digit
 const WHOLE: Digits = { whole: 1n, exponent: 0 };
 
 // Which end of one range brings the result toward the print, all else unmoved; 0 where neither does.
-function endToward(
-  range: Range,
-  nominal: ReadonlyMap<PrintedNumber, Digits>,
-  from: Judgement,
-  judgeAt: JudgeAt,
-): -1 | 0 | 1 {
+function endToward(range: Range, nominal: Point, from: Judgement, judgeAt: JudgeAt): -1 | 0 | 1 {
   const numberOf = (end: -1 | 1): number => {
-    const judged = judgeAt(new Map([...nominal, [range.number, pointOf(range, end, WHOLE)]]));
+    const judged = judgeAt(new Map([...nominal, [range.number.name, pointOf(range, end, WHOLE)]]));
     return judged ? Number(judged.computed) : Number.NaN;
   };
   const [low, high] = [numberOf(-1), numberOf(1)];

@@ -1,10 +1,9 @@
 import { type Catalogue, catalogue } from "../../catalogue/catalogue.js";
 import { isInputError } from "../../quantity/index.js";
-import type { Digits } from "../digits.js";
 import type { Case } from "../formats/index.js";
 import { type Found, resultOf } from "./call.js";
 import { judge, type Judgement } from "./judgement.js";
-import { inputsWith, numbersOf, type PrintedNumber } from "./printed-inputs.js";
+import { inputsWith, numbersOf, type Point } from "./printed-inputs.js";
 import { searchRanges } from "./rounded-inputs.js";
 
 /** What came of a case. */
@@ -23,8 +22,8 @@ export interface Outcome {
 }
 
 /** Runs a case with some numbers of its inputs replaced, within the ranges of rounded inputs where the case says so. */
-export function judgeWith(one: Case, replaced: ReadonlyMap<PrintedNumber, Digits>, from: Catalogue): Judgement | null {
-  const judgeAt = (point: ReadonlyMap<PrintedNumber, Digits>): Judgement | null => {
+export function judgeWith(one: Case, replaced: Point, from: Catalogue): Judgement | null {
+  const judgeAt = (point: Point): Judgement | null => {
     try {
       return judge(resultOf(one.checks, inputsWith(one, point), one.at, from).leaf, one.expected);
     } catch (error) {
