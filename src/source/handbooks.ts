@@ -128,4 +128,6 @@ export const handbooks = {
   "Atlas Copco instruction books:undated": { title: "Compressor instruction books, section on cable sizing after IEC 60364-5-52", publisher: "Atlas Copco", year: null, kind: "catalogue", address: "https://www.easymanua.ls/atlas-copco/ga-11plus/manual?p=134" },
   "AEI Cables booklet:undated": { title: "Current ratings, updated for the 17th edition of the wiring regulations", publisher: "AEI Cables", year: null, kind: "catalogue" },
   "FRC N2XY catalogue:undated": { title: "N2XY-FRC 0.6/1 kV: electrical data of single-core cables", publisher: "an Indonesian cable maker", year: null, kind: "catalogue", note: "seen in an upload" },
+  "CR4 forum 38548:undated": { title: "Calculating earth loop impedance, forum thread", publisher: "GlobalSpec CR4", year: null, kind: "magazine" },
+  "E. Mark table 41.1:2008": { title: "Transcription of BS 7671:2008 table 41.1", publisher: "E. Mark", year: 2008, kind: "dataset", address: "http://www.ericmark.talktalk.net/41-1.html" },
 } as const satisfies Record<string, Source>;

@@ -54,4 +54,5 @@ export const national = {
   "CEI-UNEL 35023:1970": { title: "Voltage drop of cables for low voltage", publisher: "CEI-UNEL", year: 1970, kind: "standard" },
   "AS/NZS 3008.1.1:2017": { title: "Electrical installations – Selection of cables", publisher: "Standards Australia", year: 2017, kind: "standard" },
   "REBT guide annex 2:2003": { title: "Guía técnica de aplicación BT, anexo 2: cálculo de caídas de tensión", publisher: "Spanish Ministry of Industry", year: 2003, kind: "agency" },
+  "DOF gazette:2012": { title: "Diario Oficial de la Federación, 29 November 2012, second section, NOM-001-SEDE-2012 as printed", publisher: "Diario Oficial de la Federación, Mexico", year: 2012, kind: "law" },
 } as const satisfies Record<string, Source>;

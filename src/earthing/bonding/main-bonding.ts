@@ -115,5 +115,5 @@ export const mainBondingLargeEnough = /* @__PURE__ */ condition({
   relation: "≥",
   limit: { unit: "mm²", symbol: "S_min", about: "smallest main bonding conductor" },
   source: [{ in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" }],
-  worse: { "earthing.bonding.size": "down", "earthing.conductor.size": "up" },
+  worse: { "electrode.mainBonding": "down", "electrode.earthingConductor": "up" },
 });

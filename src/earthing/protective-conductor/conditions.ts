@@ -17,7 +17,7 @@ export const protectiveConductorFollowsLine = /* @__PURE__ */ condition({
   relation: "≥",
   limit: { unit: "mm²", symbol: "S_min", about: "section from the line conductor" },
   source: [{ in: "IEC 60364-5-54:2011", clause: "543.1.2, table 54.2", grade: "reproduced", seen: "Mitolo:2009, table 11.4, p. 186" }],
-  worse: { "routes[].cable.size": "either", "routes[].protectiveConductor.size": "down" },
+  worse: { "routes[].cable.size": "either", "routes[].cable.protectiveConductor": "down" },
 });
 
 /**
@@ -37,7 +37,7 @@ export const protectiveConductorWithstands = /* @__PURE__ */ condition({
   relation: "≥",
   limit: { unit: "mm²", symbol: "S_min", about: "section by the adiabatic equation" },
   source: [{ in: "IEC 60364-5-54:2011", clause: "543.1.2", grade: "reproduced", seen: "NICEIC Pocket Guide 15:2018, p. 26" }],
-  worse: { "routes[].protectiveConductor.size": "down", "supply.largestFaultCurrent": "up" },
+  worse: { "routes[].cable.protectiveConductor": "down", "supply.largestFaultCurrent": "up" },
 });
 
 /**
@@ -57,5 +57,5 @@ export const separateConductorLargeEnough = /* @__PURE__ */ condition({
   relation: "≥",
   limit: { unit: "mm²", symbol: "S_min", about: "smallest section outside a cable" },
   source: [{ in: "IEC 60364-5-54:2011", clause: "543.1.3", grade: "reproduced", seen: "Mitolo:2009, table 11.4, p. 186" }],
-  worse: { "routes[].protectiveConductor.size": "down" },
+  worse: { "routes[].cable.protectiveConductor": "down" },
 });

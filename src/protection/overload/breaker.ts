@@ -112,9 +112,7 @@ function necChecks(question: BreakerQuestion, rating: Quantity<"current">): read
   const due = isMissing(designCurrent) ? designCurrent : necDeviceCurrent({ designCurrent });
   const checks = [continuousCurrentWithinRating({ at, value: due, limit: rating })];
   if (ampacity !== undefined) {
-    const limit = isMissing(ampacity)
-      ? ampacity
-      : largestProtectingRating(given(ampacity, "A"), deviceRatings(kind, wiring));
+    const limit = isMissing(ampacity) ? ampacity : largestProtectingRating({ ampacity, kind, wiring });
     checks.push(ratingProtectsConductor({ at, value: rating, limit }));
   }
   if (smallConductorLimit !== undefined) {

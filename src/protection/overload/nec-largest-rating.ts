@@ -1,5 +1,7 @@
-import { choose, condition, type Series } from "../../formula/index.js";
-import type { Quantity } from "../../quantity/index.js";
+import type { WiringRules } from "../../conductor/index.js";
+import { type DeviceKind, deviceRatings } from "../../device/index.js";
+import { choose, condition } from "../../formula/index.js";
+import { given, type Input, type Quantity } from "../../quantity/index.js";
 import { withinNextSizeRule } from "./nec.js";
 import { nfpa70_2020_next_size_limit } from "./nec-next-size.js";
 
@@ -26,17 +28,21 @@ export const ampacityWithinRating = /* @__PURE__ */ condition({
  * Largest device that protects a conductor in NEC practice: the next standard rating at or above its ampacity where that
  * is not above 800 A, the ampacity itself otherwise.
  *
- * @param ampacity - ampacity of the conductor, corrected and adjusted
- * @param ratings - the standard ratings of the edition
+ * @param conductor - its ampacity, corrected and adjusted, the kind of device and the edition of the rules
+ * @throws InputError where the rules are not an edition of NFPA 70
  * @example
  * ```ts
- * import { given } from "pv-to-grid/quantity";
- * import { nfpa70_2020_240_6 } from "pv-to-grid/device";
  * import { largestProtectingRating } from "pv-to-grid/protection";
- * largestProtectingRating(given("55 A", "A"), nfpa70_2020_240_6).text; // "60"
+ * largestProtectingRating({ ampacity: "55 A", kind: "NEC breaker", wiring: "NFPA 70:2020" }).text; // "60"
  * ```
  */
-export function largestProtectingRating(ampacity: Quantity<"current">, ratings: Series<"A">): Quantity<"current"> {
+export function largestProtectingRating(conductor: {
+  readonly ampacity: Input<"current">;
+  readonly kind: DeviceKind;
+  readonly wiring: WiringRules;
+}): Quantity<"current"> {
+  const ampacity = given(conductor.ampacity, "A");
+  const ratings = deviceRatings(conductor.kind, conductor.wiring);
   const next = choose(ratings, (rating) => [ampacityWithinRating({ value: ampacity, limit: rating })]).chosen;
   if (next === null) return ampacity;
   const limit = nfpa70_2020_next_size_limit({ rule: "next standard size" });

@@ -68,7 +68,7 @@ export interface Disconnection {
  *   at: "INV1", wiring: "IEC 60364:2009-2017", earthing: "TN-S", circuit: "final", lineToEarth: "230 V", kind: "miniature breaker", ratedCurrent: "25 A", characteristic: "C",
  *   operatingCurrent: missing("routes[1].breaker.operatingCurrent"), lowestVoltage: "by the rules", residualCurrent: "none",
  *   loop: faultLoop({ resistance: "0.4 Ω", reactance: "0.12 Ω" }, [{ lineResistance: "0.1 Ω", protectiveResistance: "0.1 Ω", reactance: "0.004 Ω" }]),
- *   electrodeResistance: missing("supply.electrodeResistance"), insulationMonitoring: missing("supply.insulationMonitoring"),
+ *   electrodeResistance: missing("electrode.resistance"), insulationMonitoring: missing("supply.insulationMonitoring"),
  * });
  * proof.checks[0]?.verdict; // "met"
  * ```

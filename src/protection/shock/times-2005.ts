@@ -16,9 +16,12 @@ export const iec60364_4_41_2005_41_1 = /* @__PURE__ */ table({
   rowRule: "next above",
   columns: { system: ["TN", "TT"], currentKind: ["a.c.", "d.c."] },
   gives: { unit: "s", symbol: "t" },
-  source: [{ in: "IEC 60364-4-41:2005", clause: "table 41.1", grade: "reproduced", seen: "Hager PV page:undated" }],
+  source: [
+    { in: "IEC 60364-4-41:2005", clause: "table 41.1", grade: "reproduced", seen: "Hager PV page:undated" },
+    { in: "IEC 60364-4-41:2005", clause: "table 41.1", grade: "copied", seen: "E. Mark table 41.1:2008" },
+  ],
   cellGrades: {
-    copied: ["120", "400", "230 | TT | d.c.", "230 | TN | d.c."],
+    copied: ["120", "400", "230 | TN | d.c.", "230 | TT | d.c."],
   },
   note: "final circuits of up to 32 A; where nothing is tabulated, disconnection may be needed for other reasons than shock",
   cells: `
@@ -44,7 +47,7 @@ export const iec60364_4_41_2005_41_1_above = /* @__PURE__ */ table({
   rowRule: "exact",
   columns: { system: ["TN", "TT"], currentKind: ["a.c.", "d.c."] },
   gives: { unit: "s", symbol: "t" },
-  source: [{ in: "IEC 60364-4-41:2005", clause: "table 41.1, last row", grade: "copied", seen: "REBT:2002, ITC-BT-24, table 1" }],
+  source: [{ in: "IEC 60364-4-41:2005", clause: "table 41.1, last row", grade: "copied", seen: "E. Mark table 41.1:2008" }],
   cells: `
     above 400 V  0.1  0.1  0.04  0.1
   `,

@@ -16,11 +16,7 @@ export const iec60364_4_41_2017_41_1 = /* @__PURE__ */ table({
   rowRule: "next above",
   columns: { system: ["TN", "TT"], currentKind: ["a.c.", "d.c."] },
   gives: { unit: "s", symbol: "t" },
-  source: [{ in: "IEC 60364-4-41:2017", clause: "table 41.1", grade: "reproduced", seen: "elektroseminar page:undated" }],
-  cellGrades: {
-    copied: ["120", "400", "230 | TT | d.c."],
-    memory: ["230 | TN | d.c."],
-  },
+  source: [{ in: "IEC 60364-4-41:2017", clause: "table 41.1", grade: "memory" }],
   note: "final circuits of up to 32 A, of up to 63 A with socket-outlets; where nothing is tabulated, disconnection may be needed for other reasons than shock",
   cells: `
     120  0.8  –    0.3   –
@@ -45,7 +41,7 @@ export const iec60364_4_41_2017_41_1_above = /* @__PURE__ */ table({
   rowRule: "exact",
   columns: { system: ["TN", "TT"], currentKind: ["a.c.", "d.c."] },
   gives: { unit: "s", symbol: "t" },
-  source: [{ in: "IEC 60364-4-41:2017", clause: "table 41.1, last row", grade: "copied", seen: "REBT:2002, ITC-BT-24, table 1" }],
+  source: [{ in: "IEC 60364-4-41:2017", clause: "table 41.1, last row", grade: "memory" }],
   cells: `
     above 400 V  0.1  0.1  0.04  0.1
   `,

@@ -16,9 +16,9 @@ export const iec60664_1_2007_impulse_withstand = /* @__PURE__ */ table({
   rowRule: "next above",
   columns: { overvoltageCategory: ["I", "II", "III", "IV"] },
   gives: { unit: "V", symbol: "U_w" },
-  source: [{ in: "IEC 60664-1:2007", clause: "table F.1", grade: "memory" }],
+  source: [{ in: "IEC 60664-1:2007", clause: "table F.1", grade: "reproduced", seen: "Promotelec lightning page:2017, body" }],
   cellGrades: {
-    reproduced: ["300"],
+    memory: ["50", "100", "150", "600", "1000", "1500"],
   },
   note: "for d.c. arrays the highest voltage of the array against earth; the maker's value goes before it",
   cells: `
