@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { fact, finding, note, perhaps, perhapsOneOf, statedIn } from "./fields.js";
+import { choice, fact, finding, note, perhaps, perhapsOneOf, statedIn } from "./fields.js";
 
 /** A module type as its datasheet gives it, at standard test conditions. */
 export const moduleTypeSchema = z.strictObject({
@@ -50,6 +50,11 @@ export const roofSchema = z.strictObject({
   hottestCell: finding("°C", "hottest cell temperature to design for, where it is known better than by the mounting", {
     from: 0,
     to: 120,
+  }),
+  bondingConductor: choice("mm²", "bonding conductor of the modules' metalwork, copper", { above: 0, usual: [1, 100] }),
+  lightningDistance: finding("m", "distance of the metalwork from the lightning protection system", {
+    from: 0,
+    usual: [0, 100],
   }),
   wind: finding("m/s", "wind speed of the hot design case", { from: 0, to: 30 }),
   statedIn,

@@ -2,7 +2,7 @@ import * as z from "zod/mini";
 import { rcdTypes } from "../../device/index.js";
 import { sourcePlaces } from "../../grid/index.js";
 import { surgeTypes } from "../../surge/index.js";
-import { deviceText, fact, finding, keysOf, name, oneOf, perhaps, perhapsOneOf, statedIn } from "./fields.js";
+import { choice, deviceText, fact, finding, keysOf, name, oneOf, perhaps, perhapsOneOf, statedIn } from "./fields.js";
 
 /** A board: what feeds it and what it must carry. */
 export const boardSchema = z.strictObject({
@@ -110,6 +110,9 @@ export const electrodeSchema = z.strictObject({
     "whether the earthing conductor is buried, and what it is then protected against",
   ),
   material: perhapsOneOf(["copper", "steel"], "material of the earthing conductor"),
+  earthingConductor: choice("mm²", "section of the earthing conductor", { above: 0, usual: [1, 400] }),
+  mainBonding: choice("mm²", "section of the main bonding conductors, copper", { above: 0, usual: [1, 100] }),
+  neutralSection: finding("mm²", "section of the neutral of the supply, in copper", { above: 0, usual: [4, 1000] }),
   statedIn,
 });
 

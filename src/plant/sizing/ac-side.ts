@@ -4,7 +4,7 @@ import { acRoutes, pathToSupply } from "./ac-path.js";
 import { proveAcRoute } from "./ac-protection.js";
 import { sizeAcRoute } from "./ac-routes.js";
 import { proveBoards } from "./boards.js";
-import { sizeArrayBonding } from "./bonding.js";
+import { sizeArrayBonding, sizeMainEarthing } from "./bonding.js";
 import { sizeGridSettings } from "./grid-settings.js";
 import { sizeGridVoltage } from "./grid-connection.js";
 import { isNecWiring, proveBusbar } from "./nec.js";
@@ -37,7 +37,12 @@ export function sizeAcSide(sizing: Sizing, groups: readonly StringGroup[], recor
   const voltages = plant.inverters.map((inverter) => sizeGridVoltage(sizing, inverter, sized, feed, recorder));
   return {
     routes: sized.map(({ recorded }) => recorded),
-    findings: [...proofs, ...sizeArrayBonding(sizing, recorder), ...sizeSurge(sizing, groups)],
+    findings: [
+      ...proofs,
+      ...sizeArrayBonding(sizing, recorder),
+      ...sizeMainEarthing(sizing, recorder),
+      ...sizeSurge(sizing, groups),
+    ],
     grid: {
       nominalVoltage: recorder.perhaps(voltages[0]?.nominalVoltage),
       voltageProfile: voltages.flatMap(({ points }) => points),
