@@ -122,6 +122,7 @@ describe("plausibility of a datasheet", () => {
     ["series fuse, high", "maximumSeriesFuse", ["84.6 A", "84.7 A"], "series-fuse-not-too-large"],
     ["tolerance", "powerToleranceLow", ["-5 %", "-5.1 %"], "tolerance-not-too-wide"],
     ["cell voltage", "openCircuitVoltage", ["70.2 V", "70.3 V"], "cell-voltage-low-enough"],
+    ["cell voltage, low", "openCircuitVoltage", ["27 V", "26.9 V"], "cell-voltage-high-enough"],
     [
       "operating temperature, low",
       "nominalOperatingCellTemperature",
