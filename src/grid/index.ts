@@ -39,6 +39,11 @@ export * from "./voltage/limits/vdew-2001.js";
 export * from "./voltage/limits/voltage-change-limits.js";
 export * from "./voltage/limits/western-power.js";
 export * from "./voltage/limits/within-the-limit.js";
+export {
+  type PowerFactorWithinLimit,
+  powerFactorWithinVoltageLimit,
+  type VoltageLimitToKeep,
+} from "./voltage/power-factor-within-limit.js";
 export * from "./voltage/short-circuit-power.js";
 export * from "./voltage/voltage-at-infeed.js";
 export * from "./voltage/voltage-change.js";

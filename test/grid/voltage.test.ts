@@ -6,6 +6,7 @@ import {
   gridVoltageChecks,
   gridVoltageProfile,
   networkReactance,
+  powerFactorWithinVoltageLimit,
   networkResistance,
   reactivePowerForVoltageLimit,
   relativeVoltageChange,
@@ -160,6 +161,38 @@ describe("what keeps the change within a limit", () => {
   });
 });
 
+describe("power factor within a limit", () => {
+  const plant = {
+    activePower: "6 kW",
+    voltageChangeAtUnity: "14 V",
+    voltageChangeLimit: "12 V",
+    nominalVoltage: "400 V",
+    reactance: "0.1 ohm",
+  };
+
+  it("absorbs just as much as brings the change to the limit", () => {
+    const kept = powerFactorWithinVoltageLimit(plant);
+    expect(kept).toMatchObject({
+      direction: "absorbing",
+      reactivePower: { text: "-8000" },
+      powerFactor: { number: 0.6 },
+      apparentPower: { number: 10_000 },
+    });
+  });
+
+  it("asks for nothing at the limit and below", () => {
+    expect(powerFactorWithinVoltageLimit({ ...plant, voltageChangeAtUnity: "12 V" })).toMatchObject({
+      direction: "none",
+      reactivePower: null,
+    });
+    expect(powerFactorWithinVoltageLimit({ ...plant, voltageChangeAtUnity: "12.001 V" }).direction).toBe("absorbing");
+  });
+
+  it("refuses a path without reactance, where reactive power does nothing", () => {
+    expect(() => powerFactorWithinVoltageLimit({ ...plant, reactance: "0 ohm" })).toThrow("reactance");
+  });
+});
+
 const none = { activePower: "0 W", reactivePower: "0 var" } as const;
 const pathTo = (overrides: Partial<VoltagePath["stretches"][number]> = {}): VoltagePath => ({
   supply: "230/400 V 50 Hz",
@@ -225,6 +258,17 @@ describe("limits of the voltage change", () => {
     ]);
     const alone = pathTo({ otherPlants: none });
     expect(verdictsOf("VDE-AR-N 4105:2018", alone)[0]![1]).toBe("met");
+  });
+
+  it("say what would keep them", () => {
+    const [check] = gridVoltageChecks({
+      rules: "VDE-AR-N 4105:2018",
+      supply: "230/400 V 50 Hz",
+      profile: gridVoltageProfile(pathTo()),
+      at: "INV1",
+    });
+    // 3 V too much over 0.1 Ω at 400 V: 3 · 400 / 0.1 = 12 kvar.
+    expect(check!.remedy).toContain("absorbing a further 12 kvar");
   });
 
   it("leave the German limit open while the other plants are not known", () => {

@@ -12,6 +12,7 @@ export const busbarWithinRating = /* @__PURE__ */ condition({
     { in: "NFPA 70:2020", clause: "705.12(B)(3)(1)", grade: "reproduced", seen: "Electrical License Renewal 2020:2020, section 972" },
     { in: "NFPA 70:2017", clause: "705.12(B)(2)(3)(a)", grade: "copied", seen: "NEC 2017 transcription:undated" },
   ],
+  worse: { "boards[].busbarRating": "down", "inverters[].maximumAcCurrent": "up" },
 });
 
 /** Do 125 % of the sources and the main device stay within 120 % of the busbar? @function */
@@ -26,6 +27,7 @@ export const busbarWithinAllowance = /* @__PURE__ */ condition({
     { in: "NFPA 70:2017", clause: "705.12(B)(2)(3)(b)", grade: "copied", seen: "Holt forum 180560:undated, first post" },
     { in: "NFPA 70:2020", clause: "705.12(B)(3)(2)", grade: "memory" },
   ],
+  worse: { "boards[].busbarRating": "down", "inverters[].maximumAcCurrent": "up" },
 });
 
 /** Does the source feed the busbar from the place that the rule asks for? @function */
@@ -49,6 +51,7 @@ export const devicesWithinBusbar = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "A", symbol: "I_bb", about: "ampacity of the busbar" },
   source: [{ in: "NFPA 70:2017", clause: "705.12(B)(2)(3)(c)", grade: "copied", seen: "NEC 2017 transcription:undated" }],
+  worse: { "boards[].busbarRating": "down", "boards[].loadDevices": "up" },
 });
 
 /** Does the main device stay within the busbar? @function */
@@ -60,6 +63,7 @@ export const mainDeviceWithinBusbar = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "A", symbol: "I_bb", about: "ampacity of the busbar" },
   source: [{ in: "NFPA 70:2017", clause: "705.12(B)(2)(3)(c)", grade: "copied", seen: "NEC 2017 transcription:undated" }],
+  worse: { "boards[].busbarRating": "down" },
 });
 
 /** Does the power control system keep the busbar within its ampacity? @function */

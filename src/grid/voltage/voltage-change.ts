@@ -98,3 +98,14 @@ export const voltageWithInfeed = /* @__PURE__ */ formula({
   source: [{ in: "common practice", clause: "sum along the path", grade: "common-practice" }],
   unproven: { because: "composition only" },
 });
+
+/** Reactance of stretches in series. @function */
+export const reactanceOfPath = /* @__PURE__ */ formula({
+  id: "grid/reactance-of-path",
+  about: "reactance of stretches in series",
+  takes: { reactances: { each: "Ω", symbol: "X_i", about: "reactance of each stretch", usual: [-100, 100] } },
+  gives: { unit: "Ω", symbol: "X" },
+  expression: "sum(reactances)",
+  source: [{ in: "common practice", clause: "sum along the path", grade: "common-practice" }],
+  unproven: { because: "composition only" },
+});

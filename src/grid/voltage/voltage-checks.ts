@@ -12,6 +12,7 @@ import {
   voltageChangeWithinLimit,
   voltageChangeWithinRecommendation,
 } from "./limits/within-the-limit.js";
+import { furtherReactivePower } from "./power-factor-within-limit.js";
 import type { VoltageProfile } from "./voltage-profile.js";
 
 /** What the voltage of a connection is checked against. */
@@ -25,20 +26,26 @@ export interface VoltageChecksFor {
   readonly sustainedOvervoltage?: Known<Quantity<"voltage">>;
 }
 
-const REMEDY =
-  "larger conductor, shorter path, three phases in place of one, or absorbing reactive power if the network operator agrees";
+const REMEDY = "larger conductor, shorter path, or three phases in place of one";
 
 function limitCheck(limit: VoltageChangeLimit, { profile, at }: VoltageChecksFor): Check {
   const { network, installation, nominalVoltage } = profile;
   const inNetwork = limit.counts === "all plants" ? network.changeOfAllPlants : network.change;
-  const value = limit.place === "network" ? inNetwork : installation.change;
+  const [value, reactance] =
+    limit.place === "network" ? [inNetwork, network.reactance] : [installation.change, installation.reactance];
   const within = limit.force === "requirement" ? voltageChangeWithinLimit : voltageChangeWithinRecommendation;
+  const voltageChangeLimit = limit.limit({ nominalVoltage });
   const words = {
     at: `${limit.key}/${at}`,
     because: `${limit.document}, ${limit.clause}: ${limit.place}, ${limit.counts}`,
     remedy: REMEDY,
   };
-  return within({ value, limit: limit.limit({ nominalVoltage }), ...words });
+  const check = within({ value, limit: voltageChangeLimit, ...words });
+  if (check.verdict !== "not met" || isMissing(value) || isMissing(reactance)) return check;
+  const further = furtherReactivePower({ voltageChange: value, voltageChangeLimit, nominalVoltage, reactance });
+  return further === null
+    ? check
+    : within({ value, limit: voltageChangeLimit, ...words, remedy: `${REMEDY}; or ${further}` });
 }
 
 function bandChecks(band: SupplyBand, { profile, at }: VoltageChecksFor): readonly Check[] {
@@ -64,7 +71,7 @@ export function gridVoltageChecks(request: VoltageChecksFor): readonly Check[] {
   const { supply, profile, at, sustainedOvervoltage } = request;
   const checks = voltageChangeLimitsOf(rules).map((limit) => limitCheck(limit, request));
   checks.push(...supplyBands(rules, supply).flatMap((band) => bandChecks(band, request)));
-  if (sustainedOvervoltage !== undefined && !isMissing(sustainedOvervoltage)) {
+  if (sustainedOvervoltage !== undefined) {
     checks.push(
       terminalVoltageBelowTripSetting({
         value: profile.terminalVoltage,

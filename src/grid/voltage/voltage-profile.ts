@@ -1,8 +1,14 @@
-import { type Known, whenKnown } from "../../formula/index.js";
+import { type Known, missing, whenKnown } from "../../formula/index.js";
 import type { Input, Quantity } from "../../quantity/index.js";
 import { nominalVoltageOf } from "../supply/supply-facts.js";
 import type { Connection, SupplySystem } from "../supply/supply-systems.js";
-import { shareOfNominalVoltage, voltageChange, voltageChangeAlongPath, voltageWithInfeed } from "./voltage-change.js";
+import {
+  reactanceOfPath,
+  shareOfNominalVoltage,
+  voltageChange,
+  voltageChangeAlongPath,
+  voltageWithInfeed,
+} from "./voltage-change.js";
 
 /** Active and reactive power towards the grid; Q > 0 injects, Q < 0 absorbs. */
 export interface Infeed {
@@ -50,6 +56,13 @@ export interface VoltagePoint {
   readonly voltage: Voltage;
 }
 
+/** What one part of the path adds. */
+export interface PartProfile {
+  readonly change: Voltage;
+  /** Reactance that reactive power of the plant meets on this part. */
+  readonly reactance: Known<Quantity<"resistance">>;
+}
+
 /** The voltage along the path, and what each part of it adds. */
 export interface VoltageProfile {
   readonly connection: Connection;
@@ -57,9 +70,9 @@ export interface VoltageProfile {
   readonly voltageWithoutPlant: Known<Input<"voltage">>;
   readonly points: readonly VoltagePoint[];
   /** Up to the point of supply. */
-  readonly network: { readonly change: Voltage; readonly changeOfAllPlants: Voltage; readonly voltage: Voltage };
+  readonly network: PartProfile & { readonly changeOfAllPlants: Voltage; readonly voltage: Voltage };
   /** From the point of supply to the inverter terminals, by this plant. */
-  readonly installation: { readonly change: Voltage };
+  readonly installation: PartProfile;
   readonly terminalVoltage: Voltage;
 }
 
@@ -82,7 +95,7 @@ function changesOf(stretch: NetworkStretch, nominalVoltage: Quantity<"voltage">)
   return { stretch, own, others };
 }
 
-const NOT_TOLD = { missing: ["supply.otherPlants"] } as const;
+const NOT_TOLD = { missing: ["supply.network.otherPlants"] } as const;
 
 function sumOf(changes: readonly Voltage[]): Voltage {
   return whenKnown(Object.fromEntries(changes.entries()) as Record<string, Voltage>, (known) =>
@@ -94,15 +107,22 @@ function shareOf(change: Voltage, nominalVoltage: Quantity<"voltage">): Known<Qu
   return whenKnown({ voltageChange: change }, (known) => shareOfNominalVoltage({ ...known, nominalVoltage }));
 }
 
-/** What nothing adds: a part of the path without stretches. */
-function partOf(
-  changes: readonly Changes[],
-  part: "network" | "installation",
-  path: string,
-): { own: Voltage; all: Voltage } {
+interface Part {
+  readonly own: Voltage;
+  readonly all: Voltage;
+  readonly reactance: Known<Quantity<"resistance">>;
+}
+
+/** What the stretches of one part add; missing where the path has none. */
+function partOf(changes: readonly Changes[], part: "network" | "installation", path: string): Part {
   const here = changes.filter(({ stretch }) => stretch.part === part);
-  if (here.length === 0) return { own: { missing: [path] }, all: { missing: [path] } };
-  return { own: sumOf(here.map(({ own }) => own)), all: sumOf(here.flatMap(({ own, others }) => [own, others])) };
+  if (here.length === 0) return { own: missing(path), all: missing(path), reactance: missing(path) };
+  const reactances = Object.fromEntries(here.map(({ stretch }, index) => [index, stretch.reactance]));
+  return {
+    own: sumOf(here.map(({ own }) => own)),
+    all: sumOf(here.flatMap(({ own, others }) => [own, others])),
+    reactance: whenKnown(reactances, (known) => reactanceOfPath({ reactances: Object.values(known) })),
+  };
 }
 
 /**
@@ -111,11 +131,12 @@ function partOf(
  * @throws InputError where the supply system has no such connection, or a value lies outside its domain
  * @example
  * ```ts
+ * import { isMissing } from "pv-to-grid/formula";
  * import { gridVoltageProfile } from "pv-to-grid/grid";
  * const cable = { part: "installation", activePower: "10 kW", reactivePower: "0 var", otherPlants: { activePower: 0, reactivePower: 0 } } as const;
  * const profile = gridVoltageProfile({ supply: "230/400 V 50 Hz", connection: "three-phase", voltageWithoutPlant: "405 V",
  *   stretches: [{ name: "roof cable", resistance: "0.1 ohm", reactance: "0.01 ohm", ...cable }] });
- * profile.terminalVoltage; // a quantity of 407.5 V
+ * isMissing(profile.terminalVoltage) ? "" : profile.terminalVoltage.text; // "407.5"
  * ```
  */
 export function gridVoltageProfile(path: VoltagePath): VoltageProfile {
@@ -148,8 +169,13 @@ export function gridVoltageProfile(path: VoltagePath): VoltageProfile {
     nominalVoltage,
     voltageWithoutPlant,
     points: Object.freeze(points),
-    network: Object.freeze({ change: network.own, changeOfAllPlants: network.all, voltage: voltageAfter(network.all) }),
-    installation: Object.freeze({ change: installation.own }),
+    network: Object.freeze({
+      change: network.own,
+      changeOfAllPlants: network.all,
+      voltage: voltageAfter(network.all),
+      reactance: network.reactance,
+    }),
+    installation: Object.freeze({ change: installation.own, reactance: installation.reactance }),
     terminalVoltage: points.at(-1)?.voltage ?? { missing: ["routes"] },
   });
 }

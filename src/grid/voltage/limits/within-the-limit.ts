@@ -13,6 +13,7 @@ export const voltageChangeWithinLimit = /* @__PURE__ */ condition({
     { in: "VDE-AR-N 4105:2011", clause: "5.3", grade: "copied", seen: "Top50 Solar forum:undated, answer" },
     { in: "RD 1699/2011:2011", clause: "12.3", grade: "copied" },
   ],
+  worse: { "supply.network.r": "up" },
 });
 
 /** Is the voltage change within what is recommended? @function */
@@ -38,6 +39,7 @@ export const voltageBelowHighestSupplyVoltage = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "V", symbol: "U_max", about: "highest supply voltage" },
   source: [{ in: "EN 50160:2010", clause: "4.2.2.2", grade: "reproduced", seen: "VDE Kassel lecture:undated, body" }],
+  worse: { "supply.network.voltageWithoutPlant": "up", "supply.network.r": "up" },
 });
 
 /** Is the voltage at the point of supply within the usual range? @function */
@@ -49,6 +51,7 @@ export const voltageBelowUsualSupplyVoltage = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "V", symbol: "U_max", about: "highest voltage of the usual range" },
   source: [{ in: "ANSI C84.1:2020", clause: "table 1, range A", grade: "memory" }],
+  worse: { "supply.network.voltageWithoutPlant": "up", "supply.network.r": "up" },
 });
 
 /** Is the voltage without the plant at least the lowest supply voltage? @function */
@@ -61,6 +64,7 @@ export const voltageAboveLowestSupplyVoltage = /* @__PURE__ */ condition({
   limit: { unit: "V", symbol: "U_min", about: "lowest supply voltage" },
   source: [{ in: "EN 50160:2010", clause: "4.2.2.2", grade: "reproduced", seen: "VDE Kassel lecture:undated, body" }],
   note: "a voltage outside the band without the plant is the network operator's to mend",
+  worse: { "supply.network.voltageWithoutPlant": "down" },
 });
 
 /** Does the voltage at the inverter terminals stay below the sustained overvoltage setting? @function */
@@ -73,4 +77,5 @@ export const terminalVoltageBelowTripSetting = /* @__PURE__ */ condition({
   limit: { unit: "V", symbol: "U_trip", about: "sustained overvoltage setting" },
   source: [{ in: "common practice", clause: "overvoltage trips at high infeed", grade: "common-practice" }],
   note: "where it does not, the inverter disconnects on sunny days with little load: thicker cable, less resistance, or absorbing reactive power",
+  worse: { "supply.network.voltageWithoutPlant": "up", "supply.network.r": "up" },
 });
