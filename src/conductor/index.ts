@@ -39,6 +39,7 @@ export {
   unequalGroupFactor,
 } from "./ampacity/compose.js";
 export { lightLoad, lightlyLoaded } from "./ampacity/lightly-loaded.js";
+export { tabulatedAmpacityNeeded } from "./ampacity/needed.js";
 export { routeAmpacity, type RouteAmpacity, type RouteAmpacityRequest } from "./ampacity/route-ampacity.js";
 export { routeMinimum } from "./ampacity/route-minimum.js";
 export { sizesTabulated, type LaidCable } from "./ampacity/sizes-tabulated.js";
@@ -109,7 +110,7 @@ export {
   type PropertiesRequest,
   type SizedRequest,
 } from "./resistance/conductor-properties.js";
-export { iec60228_2004_kt, measuredTo20 } from "./resistance/measured.js";
+export { iec60228_2004_kt, measuringFactor } from "./resistance/measured.js";
 export { temperatureCoefficientsAt20, resistivitiesAt20 } from "./resistance/metals.js";
 export { inParallel } from "./resistance/parallel.js";
 export { conductorProperties } from "./resistance/properties.js";
@@ -158,6 +159,12 @@ export { cableFitsPlace, cablePlaceChecks } from "./sizing/place-checks.js";
 export { stretchTemperature, routeTemperature } from "./sizing/route-temperature.js";
 export { sizeConductor, type SizingRequest, type SizedConductor } from "./sizing/size-conductor.js";
 export { type Terminal } from "./sizing/terminal.js";
+export {
+  twoConductorDropByImpedance,
+  threePhaseDropByImpedance,
+  longestRunByImpedance,
+  effectiveImpedancePerLength,
+} from "./voltage/by-impedance.js";
 export { threePhaseChangeByPower, twoConductorChangeByPower } from "./voltage/by-power.js";
 export { directCurrentDrop, twoConductorDrop, threePhaseDrop } from "./voltage/drop.js";
 export { exactDropFromSending, exactDropFromReceiving } from "./voltage/exact.js";
@@ -180,7 +187,7 @@ export { voltageLimitShares, supplementOfAnnexG, limitOfAnnexG } from "./voltage
 export { voltageLimitCheck, type VoltageLimitRequest } from "./voltage/limits.js";
 export { lineToNeutral, lineToLine } from "./voltage/line-to-neutral.js";
 export { longestDirectRun, longestTwoConductorRun, longestThreePhaseRun } from "./voltage/longest-run.js";
-export { dropByK, effectiveImpedance, reactiveFactorOf } from "./voltage/nfpa-k.js";
+export { dropByK, reactiveFactorOf } from "./voltage/nfpa-k.js";
 export {
   circuitKinds,
   loadedConductors,
@@ -193,12 +200,19 @@ export {
 } from "./voltage/route.js";
 export { routeDrop, voltageChangeShare } from "./voltage/share.js";
 export { conductivityAtTemperature, resistivityAtTemperature, sectionByConductivity } from "./voltage/spanish.js";
+export { tabulatedDirectDrop, tabulatedImpedance } from "./voltage/tabulated-laws.js";
 export {
   dropByTable,
   tabulatedDropAllowed,
   tabulatedDropByParts,
   bs7671_2018_temperatureCorrection,
 } from "./voltage/tabulated.js";
+export {
+  threePhaseChangeShare,
+  voltageChangeAllowed,
+  farEndVoltage,
+  sectionForDirectDrop,
+} from "./voltage/whole-run.js";
 export { asnzs3008_2017_42, asnzs3008_2017_singlePhase } from "./voltage/tables/asnzs-3008.js";
 export { bs7671_2018_4d1b } from "./voltage/tables/bs-4d1b.js";
 export { bs7671_2018_4d2b } from "./voltage/tables/bs-4d2b.js";

@@ -110,6 +110,8 @@ export interface Stretch {
   readonly ambient: Known<Input<"temperature">>;
   /** Other circuits beside it. */
   readonly grouped: Known<Input<"ratio">>;
+  /** NFPA 70: current-carrying conductors together with its own, where they are known better than by circuits. */
+  readonly currentCarryingConductors?: Known<Input<"ratio">>;
   readonly referenceMethod?: ReferenceMethod;
   readonly arrangement?: Arrangement;
   readonly trayKind?: TrayKind;

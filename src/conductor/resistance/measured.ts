@@ -46,12 +46,12 @@ export const iec60228_2004_kt = /* @__PURE__ */ table({
  * @function
  * @example
  * ```ts
- * import { measuredTo20 } from "pv-to-grid/conductor";
- * measuredTo20({ conductorTemperature: "90 °C" }).show(); // "0.7812"
+ * import { measuringFactor } from "pv-to-grid/conductor";
+ * measuringFactor({ conductorTemperature: "90 °C" }).show(); // "0.7812"
  * ```
  */
-export const measuredTo20 = /* @__PURE__ */ formula({
-  id: "conductor/measured-to20", about: "factor that brings a resistance measured at a temperature to 20 °C",
+export const measuringFactor = /* @__PURE__ */ formula({
+  id: "conductor/measuring-factor", about: "factor that brings a resistance measured at a temperature to 20 °C",
   takes: {
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },

@@ -15,9 +15,9 @@ import { type Terminal, terminalChecks } from "./terminal.js";
 /** What a cable must be able to do. */
 export interface SizingRequest extends LaidCable {
   /** The route, which becomes part of the ids of its checks. */
-  readonly at: string;
+  readonly at?: string;
   /** Currents that the cable must carry: design current, rated current of its device, and so on. */
-  readonly carries: readonly { readonly what: string; readonly current: Known<Input<"current">> }[];
+  readonly carries: readonly { readonly what?: string; readonly current: Known<Input<"current">> }[];
   /** The current that heats the terminals. */
   readonly designCurrent?: Known<Input<"current">>;
   /** NFPA 70: maximum current of the circuit, before the margin for continuous current. */
@@ -70,7 +70,7 @@ function verified(
   const name = sizeName(size);
   const base = { size, name, choice: null, fixedBy: [] };
   const names = tabulated.map(sizeName);
-  const known = sizeTabulated({ value: name, limit: names, at: request.at });
+  const known = sizeTabulated({ value: name, limit: names, at: request.at ?? "" });
   if (known.verdict !== "met") return Object.freeze({ ...base, checks: [known], ampacity: null });
   const ampacity = laid(size);
   return Object.freeze({ ...base, checks: [known, ...checksOf(request, size, ampacity)], ampacity });
@@ -87,12 +87,12 @@ function remembering(work: (size: Quantity<"area">) => RouteAmpacity): (size: Qu
 }
 
 function checksOf(request: SizingRequest, size: Quantity<"area">, route: RouteAmpacity): readonly Check[] {
-  const { at, cable, carries, terminals = [], wiring, designCurrent, further } = request;
+  const { at = "", cable, carries, terminals = [], wiring, designCurrent, further } = request;
   const metal = cable.kind === "PV" ? "copper" : conductorOf(cable);
   const governed = route.governedBy === null ? null : request.stretches[route.governedBy];
   const because = governed == null ? {} : { because: `the stretch “${governed.place}” governs` };
   const checks = carries.map(({ what, current }) =>
-    withinAmpacity({ value: current, limit: route.ampacity, at: `${at}/${what}`, ...because }),
+    withinAmpacity({ value: current, limit: route.ampacity, at: [at, what].filter(Boolean).join("/"), ...because }),
   );
   if (isNfpa70(wiring)) {
     const { continuousCurrent } = request;
@@ -121,7 +121,7 @@ function refuseStated({ stretches }: SizingRequest): void {
   ]);
 }
 
-function nothingTabulated({ at, wiring }: SizingRequest): InputError {
+function nothingTabulated({ at = "", wiring }: SizingRequest): InputError {
   return new InputError("conductor/size", [
     {
       path: at,

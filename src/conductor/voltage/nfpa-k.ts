@@ -27,29 +27,6 @@ export const dropByK = /* @__PURE__ */ formula({
 });
 
 /**
- * Effective impedance per length at a power factor.
- *
- * @function
- * @example
- * ```ts
- * import { effectiveImpedance } from "pv-to-grid/conductor";
- * effectiveImpedance({ resistancePerLength: "0.054 Ω/kft", reactancePerLength: "0.052 Ω/kft", powerFactor: "0.85", reactiveFactor: "0.5268" }).in("Ω/kft").show({ digits: 2 }); // "0.073 Ω/kft"
- * ```
- */
-export const effectiveImpedance = /* @__PURE__ */ formula({
-  id: "conductor/effective-impedance", about: "effective impedance per length at a power factor",
-  takes: {
-    resistancePerLength: { unit: "Ω/m", symbol: "R", about: "resistance per length", from: 0, usual: [0.00001, 0.1] },
-    reactancePerLength: { unit: "Ω/m", symbol: "X", about: "reactance per length", from: 0, usual: [0, 0.001] },
-    powerFactor: { unit: "1", symbol: "cos φ", about: "share of the current that carries active power", from: 0, to: 1 },
-    reactiveFactor: { unit: "1", symbol: "sin φ", about: "share of the current that carries reactive power, positive where reactive power flows the same way as active power", from: -1, to: 1 },
-  },
-  gives: { unit: "Ω/m", symbol: "Z_e" },
-  expression: "resistancePerLength * powerFactor + reactancePerLength * reactiveFactor",
-  source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 9, note 2", grade: "copied" }],
-});
-
-/**
  * Share of the current that carries reactive power, from the power factor.
  *
  * @function

@@ -7,21 +7,22 @@ import { formula } from "../../formula/index.js";
  * @example
  * ```ts
  * import { conductivityAtTemperature } from "pv-to-grid/conductor";
- * conductivityAtTemperature({ resistivityAt20: "0.0172413793 Ω·mm²/m", temperatureCoefficientAt20: "0.00393 1/K", conductorTemperature: "90 °C" }).show({ digits: 3 }); // "45.5 m/(Ω·mm²)"
+ * conductivityAtTemperature({ conductivityAt20: "58 m/(ohm*mm2)", temperatureCoefficientAt20: "0.00393 1/K", conductorTemperature: "90 °C" }).show({ digits: 3 }); // "45.5 m/(Ω·mm²)"
  * ```
  */
 export const conductivityAtTemperature = /* @__PURE__ */ formula({
   id: "conductor/conductivity-at-temperature", about: "conductivity of a conductor metal at a temperature",
   takes: {
-    resistivityAt20: { unit: "Ω·mm²/m", symbol: "ρ_20", about: "resistivity at 20 °C", above: 0, usual: [0.015, 0.04] },
+    conductivityAt20: { unit: "m/(Ω·mm²)", symbol: "γ_20", about: "conductivity at 20 °C", above: 0, usual: [20, 60] },
     temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, below: 0.01, usual: [0.0035, 0.0045] },
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
     resistivityTemperature: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature of the resistivity", source: [{ in: "common practice", clause: "reference temperature of resistivities", grade: "common-practice" }] },
   },
+  requires: [{ that: "1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature) > 0", because: "the linear law ends where the resistance would vanish" }],
   gives: { unit: "m/(Ω·mm²)", symbol: "γ" },
-  expression: "1 / (resistivityAt20 * (1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature)))",
+  expression: "conductivityAt20 / (1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature))",
   source: [{ in: "Prysmian low-voltage catalogue:undated", clause: "chapter K, p. 97", grade: "original" }],
 });
 
@@ -32,21 +33,22 @@ export const conductivityAtTemperature = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { resistivityAtTemperature } from "pv-to-grid/conductor";
- * resistivityAtTemperature({ resistivityAt20: "0.0172413793 Ω·mm²/m", temperatureCoefficientAt20: "0.00393 1/K", conductorTemperature: "82.55 °C" }).show({ digits: 3 }); // "0.0215 Ω·mm²/m"
+ * resistivityAtTemperature({ conductivityAt20: "58 m/(ohm*mm2)", temperatureCoefficientAt20: "0.00393 1/K", conductorTemperature: "82.55 °C" }).show({ digits: 3 }); // "0.0215 Ω·mm²/m"
  * ```
  */
 export const resistivityAtTemperature = /* @__PURE__ */ formula({
   id: "conductor/resistivity-at-temperature", about: "resistivity of a conductor metal at a temperature",
   takes: {
-    resistivityAt20: { unit: "Ω·mm²/m", symbol: "ρ_20", about: "resistivity at 20 °C", above: 0, usual: [0.015, 0.04] },
+    conductivityAt20: { unit: "m/(Ω·mm²)", symbol: "γ_20", about: "conductivity at 20 °C", above: 0, usual: [20, 60] },
     temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, below: 0.01, usual: [0.0035, 0.0045] },
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
     resistivityTemperature: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature of the resistivity", source: [{ in: "common practice", clause: "reference temperature of resistivities", grade: "common-practice" }] },
   },
+  requires: [{ that: "1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature) > 0", because: "the linear law ends where the resistance would vanish" }],
   gives: { unit: "Ω·mm²/m", symbol: "ρ_θ" },
-  expression: "resistivityAt20 * (1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature))",
+  expression: "(1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature)) / conductivityAt20",
   source: [{ in: "Prysmian low-voltage catalogue:undated", clause: "chapter K, p. 97", grade: "original" }],
 });
 
@@ -72,4 +74,5 @@ export const sectionByConductivity = /* @__PURE__ */ formula({
   gives: { unit: "mm²", symbol: "S" },
   expression: "2 * length * activePower / (conductivity * voltageChange * nominalVoltage)",
   source: [{ in: "Hi-Tech Controls formulas:undated", clause: "cross-section", grade: "original" }],
+  unproven: { because: "no publication found", sought: "printed sections by power, length and conductivity" },
 });

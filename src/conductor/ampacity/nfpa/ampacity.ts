@@ -19,6 +19,9 @@ import { nfpa70_2017_690_31_a } from "./table-690-31-a-2017.js";
 import { nfpa70_2020_690_31_a_a } from "./table-690-31-a-a-2020.js";
 import { nfpa70_2020_690_31_a_b } from "./table-690-31-a-b-2020.js";
 
+/** Length up to which a raceway or bundle needs no adjustment. */
+const UNADJUSTED = "600 mm";
+
 const inFreeAir: readonly Place[] = ["free air", "behind modules"];
 
 /** Whether a stretch is a single conductor in free air (table 310.17), not one in a raceway, cable or the earth (table 310.16). */
@@ -42,10 +45,8 @@ export function ampacityNfpa(
   const temperatureFactor = whenKnown({ ambient }, (known) =>
     ambientFactorNfpa(known.ambient, cable, insulation, wiring),
   );
-  const groupingFactor = whenKnown({ grouped: stretch.grouped }, ({ grouped }) => {
-    const circuits = circuitsTogether({ grouped, conductorsInParallel });
-    return adjustment(stretch, currentCarryingConductors({ circuits, loadedConductors: loaded }));
-  });
+  const conductors = stretch.currentCarryingConductors ?? conductorsTogether(stretch, conductorsInParallel, loaded);
+  const groupingFactor = whenKnown({ conductors }, (known) => adjustment(stretch, given(known.conductors, "1")));
   const ampacity = whenKnown({ temperatureFactor, groupingFactor }, (known) =>
     ampacityInUse({ tabulatedAmpacity, conductorsInParallel, ...known }),
   );
@@ -146,8 +147,19 @@ function ambientFactorNfpa(
   return nfpa70_2023_310_15_b_1_1({ ambient, rating });
 }
 
-function adjustment({ length, arrangement }: Stretch, conductors: Quantity<"ratio">): Quantity<"ratio"> {
-  const short = racewayIsShort({ value: length, limit: "600 mm" }).verdict === "met";
+function conductorsTogether(
+  { grouped }: Stretch,
+  conductorsInParallel: Quantity<"ratio">,
+  loaded: 2 | 3,
+): Known<Quantity<"ratio">> {
+  return whenKnown({ grouped }, (known) => {
+    const circuits = circuitsTogether({ grouped: known.grouped, conductorsInParallel });
+    return currentCarryingConductors({ circuits, loadedConductors: loaded });
+  });
+}
+
+function adjustment({ length, arrangement }: Partial<Stretch>, conductors: Quantity<"ratio">): Quantity<"ratio"> {
+  const short = length !== undefined && racewayIsShort({ value: length, limit: UNADJUSTED }).verdict === "met";
   const counted = short || arrangement === "spaced" ? 1 : conductorsThatCount({ conductors });
   return nfpa70_2023_310_15_c_1({ conductors: counted });
 }

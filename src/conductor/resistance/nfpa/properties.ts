@@ -29,7 +29,8 @@ export function propertiesNfpa(request: SizedRequest): ConductorProperties {
 
 function directAt75({ cable, size }: SizedRequest): Quantity<"resistancePerLength"> {
   const metal = cable.kind === "PV" ? "coated copper" : cable.conductor === "aluminium" ? "aluminium" : "plain copper";
-  return nfpa70_2017_table_8({ conductorSize: sizeName(size), make: "stranded", metal });
+  const make = cable.conductorClass === "class 1" ? "solid" : "stranded";
+  return nfpa70_2017_table_8({ conductorSize: sizeName(size), make, metal });
 }
 
 // Table 9 leaves out some sizes; their resistance comes from table 8 and the skin effect.
