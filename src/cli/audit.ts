@@ -1,4 +1,5 @@
-import { audit, type Evidence } from "../evidence/index.js";
+import { audit, type Evidence, type Uses, usesIn } from "../evidence/index.js";
+import { type PlantDescription, sizePlant } from "../plant/index.js";
 import { casesSchema } from "../evidence/formats/case.js";
 import { extendedLock, lockedItems } from "../evidence/lock/lock.js";
 import { readFolder, readReferenceFiles } from "./audit-files.js";
@@ -10,6 +11,14 @@ export interface AuditPlace {
   readonly library: string;
   readonly print: (text: string) => void;
   readonly writeLock: (text: string) => void;
+  /** Folder of plant descriptions whose sizings show which checks lean on which rules. */
+  readonly plants?: string;
+}
+
+/** Which checks lean on which rules in the plants of a folder. */
+export function usesOfPlants(folder: string | undefined): Uses {
+  if (folder === undefined) return new Map();
+  return usesIn(readFolder(folder).map(({ content }) => sizePlant(content as PlantDescription)));
 }
 
 /** The evidence of a folder of reference data. */
@@ -42,7 +51,7 @@ function ownCases(folder: string): { readonly evidence: Evidence; readonly fault
  */
 export function auditCommand(
   args: readonly string[],
-  { referenceData, library, print, writeLock }: AuditPlace,
+  { referenceData, library, print, writeLock, plants }: AuditPlace,
 ): number {
   const unknown = args.filter(
     (arg, at) => !["--json", "--cases", "--lock"].includes(arg) && args[at - 1] !== "--cases",
@@ -57,7 +66,7 @@ export function auditCommand(
   }
   const { evidence, faults: formatFaults } =
     folder === undefined ? { evidence: evidenceOf(referenceData), faults: [] } : ownCases(folder);
-  const result = audit(evidence, { library });
+  const result = audit(evidence, { library, uses: usesOfPlants(plants) });
   const empty = evidence.cases.length === 0 ? [`${folder ?? "reference-data"}: there is no case in this folder`] : [];
   const faults = [...empty, ...formatFaults, ...result.faults];
   if (args.includes("--lock") && folder === undefined) {

@@ -7,6 +7,7 @@ const { version } = JSON.parse(readFileSync(at("package.json"), "utf8")) as { ve
 
 process.exitCode = auditCommand(process.argv.slice(2), {
   referenceData: at("reference-data"),
+  plants: at("shared/plants"),
   library: version,
   print: (text) => console.log(text),
   writeLock: (text) => writeFileSync(at("reference-data/lock.json"), text),

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { audit, type Case, type Evidence, usesIn } from "../../src/evidence/index.js";
+import type { Check } from "../../src/formula/index.js";
+import { makeRecorder } from "../../src/plant/record/recorder.js";
 import { faultsOf } from "../harness/json-schemas.js";
 import { ownCase } from "./own-case.js";
 import { ownRules } from "./own-rules.js";
@@ -51,9 +53,11 @@ describe("the audit", () => {
   it("lists what is weak, what safety leans on first", () => {
     const calculation = ownRules.calculations.get("own/cable-current")!;
     const { check } = calculation.call({ route: { section: "4 mm²", material: "copper" }, factor: "0.5" }) as {
-      check: never;
+      check: Check;
     };
-    const { summary } = audit(evidence(), { library: "0.0.0", from: ownRules, uses: usesIn([check]) });
+    const recorder = makeRecorder();
+    const sized = { checks: [recorder.check(check)], steps: recorder.steps() };
+    const { summary } = audit(evidence(), { library: "0.0.0", from: ownRules, uses: usesIn([sized]) });
     const safe = summary.weak.filter(({ safety }) => safety).map(({ id }) => id);
     expect(safe).toEqual(["own/ampacities", "own/derated", "own/within"]);
     expect(summary.weak.find(({ id }) => id === "own/ampacities")).toEqual({

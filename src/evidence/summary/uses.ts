@@ -1,19 +1,27 @@
-import { type Check, isNamed, type Named, steps } from "../../formula/index.js";
 import type { Force } from "../../formula/declaration.js";
-import { isQuantity, type Quantity } from "../../quantity/index.js";
+import type { PlantRecord } from "../../plant/record/record.js";
 
 /** The checks behind whose value or limit a rule stands, with their force. */
 export type Uses = ReadonlyMap<string, ReadonlyMap<string, Force>>;
 
-/** Which checks lean on which rules, found in the workings of checks that were computed. */
-export function usesIn(checks: readonly Check[]): Uses {
+type Sized = Pick<PlantRecord, "checks" | "steps">;
+
+/** Which checks lean on which rules, found in the workings of sized plants. */
+export function usesIn(records: readonly Sized[]): Uses {
   const uses = new Map<string, Map<string, Force>>();
-  for (const { rule, value, limit } of checks) {
-    const sides = [value, limit].filter((side): side is Quantity | Named => isQuantity(side) || isNamed(side));
-    const ids = sides.flatMap(steps).flatMap(({ id }) => (id === null ? [] : [id]));
-    for (const id of new Set([rule.id, ...ids])) {
-      const known = uses.get(id) ?? new Map<string, Force>();
-      uses.set(id, known.set(rule.id, rule.force));
+  for (const { checks, steps = {} } of records) {
+    for (const { rule, force, value, limit } of checks) {
+      const behind = new Set([rule]);
+      const seen = new Set<string>();
+      const visit = (id: string): void => {
+        const step = steps[id];
+        if (!step || seen.has(id)) return;
+        seen.add(id);
+        if (step.id !== undefined) behind.add(step.id);
+        for (const used of Object.values(step.uses ?? {}).flat()) visit(used);
+      };
+      for (const side of [value, limit]) if (typeof side === "object" && side && "step" in side) visit(side.step);
+      for (const id of behind) uses.set(id, (uses.get(id) ?? new Map<string, Force>()).set(rule, force));
     }
   }
   return uses;
