@@ -79,7 +79,10 @@ export const dischargeMinimum = /* @__PURE__ */ table({
   rows: { name: "class", names: "in the first column" },
   rowRule: "exact",
   gives: { unit: "A", symbol: "I_n" },
-  source: [{ in: "IEC 60364-5-53:2019", clause: "534.4.4.4", grade: "reproduced", seen: "Finder surge guide:2012, p. 59" }],
+  source: [
+    { in: "Finder surge guide:2012", clause: "p. 59", grade: "original" },
+    { in: "IEC 60364-5-53:2019", clause: "534.4.4.4", grade: "memory" },
+  ],
   cells: `
     II  5000
   `,

@@ -16,7 +16,10 @@ export const iec60364_5_54_2011_a_54_2 = /* @__PURE__ */ table({
   rowRule: "exact",
   columns: { material: ["copper", "aluminium", "steel"] },
   gives: { unit: "A·√s/mm²", symbol: "k" },
-  source: [{ in: "IEC 60364-5-54:2011", clause: "table A.54.2", grade: "reproduced", seen: "NICEIC Pocket Guide 14:2018, page 25" }],
+  source: [
+    { in: "IEC 60364-5-54:2011", clause: "table A.54.2", grade: "memory" },
+    { in: "BS 7671:2018", clause: "table 54.2", grade: "reproduced", seen: "NICEIC Pocket Guide 14:2018, page 25" },
+  ],
   cellGrades: {
     memory: [
       "PVC 70 °C, above 300 mm² | steel", "PVC 90 °C, above 300 mm² | steel", "rubber 60 °C", "rubber 85 °C",

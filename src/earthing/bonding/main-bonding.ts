@@ -18,16 +18,25 @@ export const mainBondingSection = /* @__PURE__ */ formula({
   constants: {
     leastBonding: {
       value: "6", unit: "mm²", symbol: "6 mm²", about: "smallest main bonding conductor of copper",
-      source: [{ in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" }],
+      source: [
+        { in: "BS 7671:2008", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" },
+        { in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "memory" },
+      ],
     },
     mostBonding: {
       value: "25", unit: "mm²", symbol: "25 mm²", about: "main bonding conductor of copper that is always enough",
-      source: [{ in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" }],
+      source: [
+        { in: "BS 7671:2008", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" },
+        { in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "memory" },
+      ],
     },
   },
   gives: { unit: "mm²", symbol: "S_b" },
   expression: "earthingSection / 2 < leastBonding ? leastBonding : earthingSection / 2 > mostBonding ? mostBonding : earthingSection / 2",
-  source: [{ in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" }],
+  source: [
+    { in: "BS 7671:2008", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" },
+    { in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "memory" },
+  ],
   note: "the next larger standard size is taken",
 });
 
@@ -114,6 +123,9 @@ export const mainBondingLargeEnough = /* @__PURE__ */ condition({
   value: { unit: "mm²", symbol: "S_b", about: "main bonding conductor" },
   relation: "≥",
   limit: { unit: "mm²", symbol: "S_min", about: "smallest main bonding conductor" },
-  source: [{ in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" }],
-  worse: { "electrode.mainBonding": "down", "electrode.earthingConductor": "up" },
+  source: [
+    { in: "BS 7671:2008", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" },
+    { in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "memory" },
+  ],
+  worse: { "earthing.bonding.size": "down", "earthing.conductor.size": "up" },
 });

@@ -48,7 +48,8 @@ export function groundingElectrodeConductor(question: GroundingElectrodeQuestion
   if (!sole || (sole === "concrete-encased" && material === "aluminium")) return byTable;
   const cap = nfpa70_2023_250_66_caps({ electrode: sole, material });
   const larger =
-    areaWithinBound({ value: awgArea({ conductorSize: byTable }), limit: awgArea({ conductorSize: cap }) }).verdict === "not met";
+    areaWithinBound({ value: awgArea({ conductorSize: byTable }), limit: awgArea({ conductorSize: cap }) }).verdict ===
+    "not met";
   return larger ? cap : byTable;
 }
 

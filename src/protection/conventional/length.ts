@@ -23,12 +23,12 @@ export const conventionalLength = /* @__PURE__ */ formula({
   constants: {
     conventionalVoltageShare: {
       value: "0.8", unit: "1", symbol: "0.8", about: "share of the voltage that remains at the origin during the fault",
-      source: [{ in: "Electrical Installation Guide:2009", clause: "fig. F44, p. F28", grade: "original" }],
+      source: [{ in: "Electrical Installation Guide:2009", clause: "chapter F, 6.2", grade: "memory" }],
     },
   },
   gives: { unit: "m", symbol: "L_max" },
   expression: "conventionalVoltageShare * lineToEarth * conventionalSectionValue / (conventionalResistivity * reactanceAllowance * (1 + sectionRatio) * operatingCurrent)",
-  source: [{ in: "Electrical Installation Guide:2009", clause: "fig. F44, p. F28", grade: "original" }],
+  source: [{ in: "Electrical Installation Guide:2009", clause: "chapter F, 6.2", grade: "memory" }],
 });
 
 /**
@@ -73,10 +73,7 @@ export const eig2009_resistivity = /* @__PURE__ */ table({
   rows: { name: "material", names: "in the first column" },
   rowRule: "exact",
   gives: { unit: "Ω·mm²/m", symbol: "ρ" },
-  source: [{ in: "Electrical Installation Guide:2009", clause: "chapter F, 6.2", grade: "original" }],
-  cellGrades: {
-    memory: ["aluminium"],
-  },
+  source: [{ in: "Electrical Installation Guide:2009", clause: "chapter F, 6.2", grade: "memory" }],
   note: "prints before about 2009 have 0.0225 and 0.036",
   cells: `
     copper     0.023
@@ -120,10 +117,7 @@ export const eig2009_reactance_allowance = /* @__PURE__ */ table({
   rows: { name: "section", unit: "mm²", symbol: "S", above: 0, to: 240 },
   rowRule: "next above",
   gives: { unit: "1", symbol: "f_x" },
-  source: [{ in: "Electrical Installation Guide:2009", clause: "chapter F, 6.2", grade: "original" }],
-  cellGrades: {
-    memory: ["185", "240"],
-  },
+  source: [{ in: "Electrical Installation Guide:2009", clause: "chapter F, 6.2", grade: "memory" }],
   note: "up to 120 mm² the reactance is neglected",
   cells: `
     120  1

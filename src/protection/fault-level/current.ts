@@ -41,7 +41,7 @@ export const threePhaseFaultCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_k3" },
   expression: "faultVoltage / (sqrt(3) * phaseImpedance)",
   source: [
-    { in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "original" },
+    { in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" },
     { in: "IEC 60909-0:2016", clause: "table 1, equation 33", grade: "memory" },
   ],
 });

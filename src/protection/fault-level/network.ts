@@ -18,7 +18,7 @@ export const networkImpedance = /* @__PURE__ */ formula({
   },
   gives: { unit: "Ω", symbol: "Z_Q" },
   expression: "referredVoltage ^ 2 / shortCircuitPower",
-  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "original" }],
+  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
   note: "IEC 60909 multiplies by the voltage factor; the sheet does not",
 });
 
@@ -63,7 +63,7 @@ export const cablePhaseResistance = /* @__PURE__ */ formula({
   },
   gives: { unit: "Ω", symbol: "R" },
   expression: "resistancePerLength * length / parallelConductorsOfPhase",
-  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "original" }],
+  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
 });
 
 /**
@@ -85,7 +85,7 @@ export const cablePhaseReactance = /* @__PURE__ */ formula({
   },
   gives: { unit: "Ω", symbol: "X" },
   expression: "reactancePerLength * length / parallelConductorsOfPhase",
-  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "original" }],
+  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
 });
 
 /**
@@ -105,7 +105,7 @@ export const pathResistance = /* @__PURE__ */ formula({
   },
   gives: { unit: "Ω", symbol: "R" },
   expression: "sum(phaseResistances)",
-  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "original" }],
+  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
 });
 
 /**
@@ -125,7 +125,7 @@ export const pathReactance = /* @__PURE__ */ formula({
   },
   gives: { unit: "Ω", symbol: "X" },
   expression: "sum(phaseReactances)",
-  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "original" }],
+  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
 });
 
 /**
@@ -147,5 +147,5 @@ export const pathImpedance = /* @__PURE__ */ formula({
   requires: [{ that: "phaseResistance + phaseReactance > 0", because: "a path without any impedance would carry a current without limit" }],
   gives: { unit: "Ω", symbol: "Z" },
   expression: "sqrt(phaseResistance ^ 2 + phaseReactance ^ 2)",
-  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "original" }],
+  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
 });

@@ -18,7 +18,7 @@ export const transformerRatedCurrent = /* @__PURE__ */ formula({
   },
   gives: { unit: "A", symbol: "I_n" },
   expression: "transformerPower / (sqrt(3) * noLoadVoltage)",
-  source: [{ in: "Electrical Installation Guide wiki:2010", clause: "fig. G31 and its example", grade: "original" }],
+  source: [{ in: "Electrical Installation Guide wiki:2010", clause: "fig. G31 and its example", grade: "memory" }],
 });
 
 /**
@@ -39,7 +39,7 @@ export const transformerFaultCurrent = /* @__PURE__ */ formula({
   },
   gives: { unit: "A", symbol: "I_k" },
   expression: "transformerCurrent / shortCircuitVoltage",
-  source: [{ in: "Electrical Installation Guide wiki:2010", clause: "fig. G31 and its example", grade: "original" }],
+  source: [{ in: "Electrical Installation Guide wiki:2010", clause: "fig. G31 and its example", grade: "memory" }],
 });
 
 /**
@@ -61,7 +61,7 @@ export const transformerImpedance = /* @__PURE__ */ formula({
   },
   gives: { unit: "Ω", symbol: "Z_T" },
   expression: "shortCircuitVoltage * referredVoltage ^ 2 / transformerPower",
-  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "original" }],
+  source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
 });
 
 /**
@@ -168,7 +168,7 @@ export const eig2010_short_circuit_voltage = /* @__PURE__ */ table({
   rowRule: "next above",
   columns: { kind: ["oil-immersed", "cast-resin"] },
   gives: { unit: "%", symbol: "u_k" },
-  source: [{ in: "Electrical Installation Guide wiki:2010", clause: "fig. G31 and its example", grade: "original" }],
+  source: [{ in: "Electrical Installation Guide wiki:2010", clause: "fig. G31", grade: "original" }],
   note: "a guide only: public networks often use 6 % from 250 kVA; the nameplate decides",
   cells: `
     750   4  6

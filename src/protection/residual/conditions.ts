@@ -17,7 +17,8 @@ export const residualTypeAllowed = /* @__PURE__ */ condition({
   relation: "one of",
   limit: { named: true, about: "types that the inverter allows" },
   source: [
-    { in: "IEC 60364-7-712:2017", clause: "712.531.3.5", grade: "copied", seen: "b-mac solar page:undated, cl. 4.12.3.8, 8.8.2" },
+    { in: "IEC 60364-7-712:2017", clause: "712.531.3.5", grade: "memory" },
+    { in: "IS/IEC 62548:undated", clause: "residual current devices on the a.c. side", grade: "copied", seen: "b-mac solar page:undated, cl. 4.12.3.8, 8.8.2" },
   ],
 });
 
@@ -58,7 +59,8 @@ export const upstreamNotBlinded = /* @__PURE__ */ condition({
   relation: "one of",
   limit: { named: true, about: "types that are not blinded" },
   source: [
-    { in: "IEC 60364-7-712:2017", clause: "712.531.3.5", grade: "copied", seen: "b-mac solar page:undated, cl. 4.12.3.8, 8.8.2" },
+    { in: "IEC 60364-7-712:2017", clause: "712.531.3.5", grade: "memory" },
+    { in: "IS/IEC 62548:undated", clause: "residual current devices on the a.c. side", grade: "copied", seen: "b-mac solar page:undated, cl. 4.12.3.8, 8.8.2" },
   ],
   note: "smooth direct current blinds types AC, A and F",
 });

@@ -16,7 +16,10 @@ export const iec60364_4_43_2008_43a = /* @__PURE__ */ table({
   rowRule: "exact",
   columns: { material: ["copper", "aluminium"] },
   gives: { unit: "A·√s/mm²", symbol: "k" },
-  source: [{ in: "IEC 60364-4-43:2008", clause: "table 43A", grade: "reproduced", seen: "NICEIC Pocket Guide 14:2018, page 25" }],
+  source: [
+    { in: "IEC 60364-4-43:2008", clause: "table 43A", grade: "memory" },
+    { in: "BS 7671:2018", clause: "table 43.1", grade: "reproduced", seen: "NICEIC Pocket Guide 14:2018, page 25" },
+  ],
   cellGrades: {
     memory: [
       "PVC 70 °C, up to 300 mm² | aluminium", "PVC 70 °C, above 300 mm² | aluminium",

@@ -93,7 +93,10 @@ export const surgeDeviceCarriesSupply = /* @__PURE__ */ condition({
   value: { unit: "V", symbol: "U_c", about: "highest continuous voltage of the device" },
   relation: "≥",
   limit: { unit: "V", symbol: "1.1 U_0", about: "highest voltage of the supply against earth" },
-  source: [{ in: "IEC 60364-5-53:2019", clause: "table 534.2", grade: "reproduced", seen: "Finder surge guide:2012, p. 59" }],
+  source: [
+    { in: "Finder surge guide:2012", clause: "p. 59", grade: "original" },
+    { in: "IEC 60364-5-53:2019", clause: "table 534.2", grade: "memory" },
+  ],
 });
 
 /**
@@ -113,7 +116,7 @@ export const protectionLevelLowEnough = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "V", symbol: "k U_w", about: "allowed share of the impulse withstand" },
   source: [{ in: "IEC 60364-5-53:2019", clause: "534.4.4", grade: "memory" }],
-  worse: { "surgeDevices[].leadLength": "up" },
+  worse: { "surge.leadLength": "up" },
 });
 
 /**
@@ -133,7 +136,7 @@ export const leadsShortEnough = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "m", symbol: "1 m", about: "longest leads" },
   source: [{ in: "Europa surge guide:undated", clause: "connection leads", grade: "original" }],
-  worse: { "surgeDevices[].leadLength": "up" },
+  worse: { "surge.leadLength": "up" },
 });
 
 /**
@@ -153,7 +156,7 @@ export const leadsShort = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "m", symbol: "0.5 m", about: "preferred length of the leads" },
   source: [{ in: "Europa surge guide:undated", clause: "connection leads", grade: "original" }],
-  worse: { "surgeDevices[].leadLength": "up" },
+  worse: { "surge.leadLength": "up" },
 });
 
 /**
@@ -212,7 +215,10 @@ export const nominalDischargeEnough = /* @__PURE__ */ condition({
   value: { unit: "A", symbol: "I_n", about: "nominal discharge current" },
   relation: "≥",
   limit: { unit: "A", symbol: "5 kA", about: "least nominal discharge current of class II" },
-  source: [{ in: "IEC 60364-5-53:2019", clause: "534.4.4.4", grade: "reproduced", seen: "Finder surge guide:2012, p. 59" }],
+  source: [
+    { in: "Finder surge guide:2012", clause: "p. 59", grade: "original" },
+    { in: "IEC 60364-5-53:2019", clause: "534.4.4.4", grade: "memory" },
+  ],
 });
 
 /**

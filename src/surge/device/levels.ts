@@ -104,12 +104,18 @@ export const highestSupplyVoltage = /* @__PURE__ */ formula({
   constants: {
     supplyMargin: {
       value: "1.1", unit: "1", symbol: "1.1", about: "highest supply voltage over the nominal one",
-      source: [{ in: "IEC 60364-5-53:2019", clause: "table 534.2", grade: "reproduced", seen: "Finder surge guide:2012, p. 59" }],
+      source: [
+        { in: "Finder surge guide:2012", clause: "p. 59", grade: "original" },
+        { in: "IEC 60364-5-53:2019", clause: "table 534.2", grade: "memory" },
+      ],
     },
   },
   gives: { unit: "V", symbol: "1.1 U_0" },
   expression: "supplyMargin * lineToEarth",
-  source: [{ in: "IEC 60364-5-53:2019", clause: "table 534.2", grade: "reproduced", seen: "Finder surge guide:2012, p. 59" }],
+  source: [
+    { in: "Finder surge guide:2012", clause: "p. 59", grade: "original" },
+    { in: "IEC 60364-5-53:2019", clause: "table 534.2", grade: "memory" },
+  ],
   unproven: { because: "definition" },
 });
 
