@@ -107,16 +107,14 @@ export function pathText(path: string): string {
   return about === null ? path : `${about} (${path})`;
 }
 
-/** What is wrong, or what is not known, in one line: the reason that the check gives, else the inputs that would decide it. */
+/** Why a check is open or not met, where more can be said than its numbers and its remedy do. */
 export function reasonOf({ because, missing, verdict }: RecordedCheck): string | null {
   if (because !== null && because !== "") return because;
-  if (missing.length > 0) return `not known: ${missing.map(pathText).join("; ")}`;
-  return verdict === "open" ? "nothing in the description decides it" : null;
+  return verdict === "open" && missing.length === 0 ? "nothing in the description decides it" : null;
 }
 
 /** What to do about a check that is not met or open. */
 export function remedyOf({ remedy, missing, verdict }: RecordedCheck): string | null {
-  if (remedy !== null && remedy !== "") return remedy;
-  if (verdict !== "open" || missing.length === 0) return null;
-  return `Find out and state ${missing.map(pathText).join("; ")}; then size the plant again.`;
+  if (verdict === "open" && missing.length > 0) return `Find out and state: ${missing.map(pathText).join("; ")}.`;
+  return remedy === "" ? null : remedy;
 }

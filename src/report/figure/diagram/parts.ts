@@ -46,7 +46,7 @@ function fuseParts(record: PlantRecord, route: RecordedRoute): readonly Part[] {
   if (stated === undefined || stated === "none") return [];
   const chosen = stated === "choose";
   const rating = chosen
-    ? record.findings.find(({ what, at }) => what.includes('string fuse') && at.startsWith(route.to))?.value
+    ? record.findings.find(({ what, at }) => what.includes("string fuse") && at.startsWith(route.to))?.value
     : stated;
   const text =
     typeof rating === "object" && rating !== null
