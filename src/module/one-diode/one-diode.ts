@@ -1,6 +1,9 @@
 import { InputError, type Problem } from "../../quantity/index.js";
 
-/** The one-diode model of a cell, a module or a string at one irradiance and one cell temperature, in doubles. */
+/**
+ * The one-diode model of a cell, a module or a string at one irradiance and one cell temperature, in doubles. Currents and
+ * voltages agree to 1e-9 with the closed form (Lambert W) in 64 digits. Uniform cells, no breakdown in reverse.
+ */
 export interface OneDiode {
   /** A */
   readonly photocurrent: number;
