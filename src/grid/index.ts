@@ -112,9 +112,10 @@ export * from "./flicker/harmonics.js";
 export * from "./flicker/limits.js";
 export * from "./interconnection/busbar.js";
 export * from "./interconnection/busbar-ways.js";
-export * from "./interconnection/conditions.js";
+export * from "./interconnection/busbar-conditions.js";
 export * from "./interconnection/feeder.js";
 export * from "./interconnection/feeder-and-service.js";
+export * from "./interconnection/feeder-and-service-conditions.js";
 export * from "./interconnection/nec-editions.js";
 export * from "./interconnection/source-currents.js";
 export {

@@ -55,7 +55,16 @@ export const overfrequencyReduction = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "worked P(f) reduction with droop and start frequency printed" },
 });
 
-/** Gradient of the power over the frequency that a droop means. @function */
+/**
+ * Gradient of the power over the frequency that a droop means.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { droopGradient } from "pv-to-grid/grid";
+ * droopGradient({ frequencyDroop: "5 %", nominalFrequency: "50 Hz" }).text; // "40"
+ * ```
+ */
 export const droopGradient = /* @__PURE__ */ formula({
   id: "grid/droop-gradient",
   about: "gradient of the power over the frequency that a droop means",
@@ -70,7 +79,16 @@ export const droopGradient = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Ramp of the power that a time to full power means. @function */
+/**
+ * Ramp of the power that a time to full power means.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rampOfTime } from "pv-to-grid/grid";
+ * rampOfTime({ rampTime: "10 min" }).text; // "10"
+ * ```
+ */
 export const rampOfTime = /* @__PURE__ */ formula({
   id: "grid/ramp-of-time",
   about: "ramp of the power that a time to full power means",

@@ -24,7 +24,16 @@ export const combinedActivePower = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "tables 38 and 39 of IEEE 1547.1 in an edited publication; they were seen in copies only" },
 });
 
-/** Active power left where the reactive power has priority. @function */
+/**
+ * Active power left where the reactive power has priority.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { activeShareUnderReactivePriority } from "pv-to-grid/grid";
+ * activeShareUnderReactivePriority({ activeShare: "0.7", reactiveShare: "-0.44" }).show(); // "0.7"
+ * ```
+ */
 export const activeShareUnderReactivePriority = /* @__PURE__ */ formula({
   id: "grid/active-share-under-reactive-priority",
   about: "active power left where the reactive power has priority",

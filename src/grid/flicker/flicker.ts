@@ -26,7 +26,16 @@ export const rapidVoltageChange = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "worked switching voltage change with inrush factor and short-circuit power printed" },
 });
 
-/** Long-term flicker of one generating unit. @function */
+/**
+ * Long-term flicker of one generating unit.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { longTermFlickerOfUnit } from "pv-to-grid/grid";
+ * longTermFlickerOfUnit({ flickerCoefficient: "10", apparentPower: "10 kVA", shortCircuitPower: "800 kVA" }).text; // "0.125"
+ * ```
+ */
 export const longTermFlickerOfUnit = /* @__PURE__ */ formula({
   id: "grid/long-term-flicker-of-unit",
   about: "long-term flicker of one generating unit",
@@ -41,7 +50,16 @@ export const longTermFlickerOfUnit = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "worked flicker of a generating unit with its coefficient printed" },
 });
 
-/** Square of a flicker severity. @function */
+/**
+ * Square of a flicker severity.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { flickerSquared } from "pv-to-grid/grid";
+ * flickerSquared({ flicker: "0.4" }).text; // "0.16"
+ * ```
+ */
 export const flickerSquared = /* @__PURE__ */ formula({
   id: "grid/flicker-squared",
   about: "square of a flicker severity",
@@ -52,7 +70,16 @@ export const flickerSquared = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Long-term flicker of several units from the squares of their own. @function */
+/**
+ * Long-term flicker of several units from the squares of their own.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { longTermFlickerOfUnits } from "pv-to-grid/grid";
+ * longTermFlickerOfUnits({ flickerSquares: ["0.09", "0.16"] }).show(); // "0.5"
+ * ```
+ */
 export const longTermFlickerOfUnits = /* @__PURE__ */ formula({
   id: "grid/long-term-flicker-of-units",
   about: "long-term flicker of several units from the squares of their own",
@@ -63,7 +90,16 @@ export const longTermFlickerOfUnits = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "worked flicker of several units" },
 });
 
-/** Mean of neighbouring percentiles of the instantaneous flicker. @function */
+/**
+ * Mean of neighbouring percentiles of the instantaneous flicker.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { smoothedPercentile } from "pv-to-grid/grid";
+ * smoothedPercentile({ percentiles: ["2", "3", "4"] }).text; // "3"
+ * ```
+ */
 export const smoothedPercentile = /* @__PURE__ */ formula({
   id: "grid/smoothed-percentile",
   about: "mean of neighbouring percentiles of the instantaneous flicker",
@@ -75,7 +111,16 @@ export const smoothedPercentile = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "worked short-term flicker from percentiles" },
 });
 
-/** Short-term flicker severity from the percentiles of ten minutes. @function */
+/**
+ * Short-term flicker severity from the percentiles of ten minutes.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { shortTermFlicker } from "pv-to-grid/grid";
+ * shortTermFlicker({ percentile01: "1.5", percentile1: "1.2", percentile3: "1", percentile10: "0.8", percentile50: "0.5" }).show(); // "0.6632"
+ * ```
+ */
 export const shortTermFlicker = /* @__PURE__ */ formula({
   id: "grid/short-term-flicker",
   about: "short-term flicker severity from the percentiles of ten minutes",
@@ -100,7 +145,16 @@ export const shortTermFlicker = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "worked short-term flicker from percentiles" },
 });
 
-/** Cube of a short-term flicker severity. @function */
+/**
+ * Cube of a short-term flicker severity.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { flickerCubed } from "pv-to-grid/grid";
+ * flickerCubed({ flicker: "0.4" }).text; // "0.064"
+ * ```
+ */
 export const flickerCubed = /* @__PURE__ */ formula({
   id: "grid/flicker-cubed",
   about: "cube of a short-term flicker severity",
@@ -111,7 +165,16 @@ export const flickerCubed = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Long-term flicker severity from the cubes of the short-term values. @function */
+/**
+ * Long-term flicker severity from the cubes of the short-term values.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { longTermFlicker } from "pv-to-grid/grid";
+ * longTermFlicker({ flickerCubes: ["0.064", "0.064", "0.064", "0.064", "0.064", "0.064", "0.064", "0.064", "0.064", "0.064", "0.064", "0.064"] }).show(); // "0.4"
+ * ```
+ */
 export const longTermFlicker = /* @__PURE__ */ formula({
   id: "grid/long-term-flicker",
   about: "long-term flicker severity from the cubes of the short-term values",

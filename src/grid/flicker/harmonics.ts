@@ -1,7 +1,16 @@
 import { formula } from "../../formula/index.js";
 import { InputError, type Quantity } from "../../quantity/index.js";
 
-/** Largest share of an even voltage harmonic that a generator may cause under REBT ITC-BT-40. @function */
+/**
+ * Largest share of an even voltage harmonic that a generator may cause under REBT ITC-BT-40.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rebtEvenHarmonicLimit } from "pv-to-grid/grid";
+ * rebtEvenHarmonicLimit({ order: 5 }).text; // "0.008"
+ * ```
+ */
 export const rebtEvenHarmonicLimit = /* @__PURE__ */ formula({
   id: "grid/rebt-even-harmonic-limit",
   about: "largest share of an even voltage harmonic that a generator may cause under REBT ITC-BT-40",
@@ -15,7 +24,16 @@ export const rebtEvenHarmonicLimit = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "worked harmonic of a generator against ITC-BT-40" },
 });
 
-/** Largest share of an odd voltage harmonic that a generator may cause under REBT ITC-BT-40. @function */
+/**
+ * Largest share of an odd voltage harmonic that a generator may cause under REBT ITC-BT-40.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rebtOddHarmonicLimit } from "pv-to-grid/grid";
+ * rebtOddHarmonicLimit({ order: 5 }).text; // "0.05"
+ * ```
+ */
 export const rebtOddHarmonicLimit = /* @__PURE__ */ formula({
   id: "grid/rebt-odd-harmonic-limit",
   about: "largest share of an odd voltage harmonic that a generator may cause under REBT ITC-BT-40",

@@ -1,6 +1,15 @@
 import { condition, table } from "../../formula/index.js";
 
-/** Limits of rapid voltage changes. @function */
+/**
+ * Limits of rapid voltage changes.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rapidVoltageChangeLimits } from "pv-to-grid/grid";
+ * rapidVoltageChangeLimits({ document: "VDE-AR-N 4105:2018" }).text; // "3"
+ * ```
+ */
 export const rapidVoltageChangeLimits = /* @__PURE__ */ table({
   id: "grid/rapid-voltage-change-limits",
   about: "limits of rapid voltage changes",
@@ -26,7 +35,16 @@ export const rapidVoltageChangeLimits = /* @__PURE__ */ table({
   `,
 });
 
-/** Limits of the flicker severity. @function */
+/**
+ * Limits of the flicker severity.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { flickerLimits } from "pv-to-grid/grid";
+ * flickerLimits({ document: "VDE-AR-N 4105:2018 long-term" }).text; // "0.5"
+ * ```
+ */
 export const flickerLimits = /* @__PURE__ */ table({
   id: "grid/flicker-limits",
   about: "limits of the flicker severity",
@@ -44,7 +62,16 @@ export const flickerLimits = /* @__PURE__ */ table({
   `,
 });
 
-/** Is the rapid voltage change within the limit? @function */
+/**
+ * Is the rapid voltage change within the limit?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rapidVoltageChangeWithinLimit } from "pv-to-grid/grid";
+ * rapidVoltageChangeWithinLimit({ value: "0.02", limit: "0.03" }).verdict; // "met"
+ * ```
+ */
 export const rapidVoltageChangeWithinLimit = /* @__PURE__ */ condition({
   id: "grid/rapid-voltage-change-within-limit",
   asks: "Is the rapid voltage change within the limit?",
@@ -55,7 +82,16 @@ export const rapidVoltageChangeWithinLimit = /* @__PURE__ */ condition({
   source: [{ in: "Netcode elektriciteit:undated", clause: "voltage quality up to 1 kV, b", grade: "reproduced", seen: "Schrijvende Meter on the Netcode:undated, list, b" }],
 });
 
-/** Is the flicker severity within the limit? @function */
+/**
+ * Is the flicker severity within the limit?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { flickerWithinLimit } from "pv-to-grid/grid";
+ * flickerWithinLimit({ value: "0.4", limit: "0.5" }).verdict; // "met"
+ * ```
+ */
 export const flickerWithinLimit = /* @__PURE__ */ condition({
   id: "grid/flicker-within-limit",
   asks: "Is the flicker severity within the limit?",

@@ -9,7 +9,7 @@ import {
   engineeredBusbar,
   mainDeviceWithinBusbar,
   sourcePlacedAsAsked,
-} from "./conditions.js";
+} from "./busbar-conditions.js";
 import { type BusbarWay, busbarWays, type InterconnectionEdition, type SourcePlace } from "./nec-editions.js";
 import { controlledCurrentSum, deviceSum } from "./source-currents.js";
 

@@ -35,7 +35,16 @@ export const busbarLoad = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "busbar sum with source currents, main device and result printed" },
 });
 
-/** Current allowed on a busbar that is fed from opposite ends. @function */
+/**
+ * Current allowed on a busbar that is fed from opposite ends.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { busbarAllowance } from "pv-to-grid/grid";
+ * busbarAllowance({ busbarRating: "200 A" }).text; // "240"
+ * ```
+ */
 export const busbarAllowance = /* @__PURE__ */ formula({
   id: "grid/busbar-allowance",
   about: "current allowed on a busbar that is fed from opposite ends",
@@ -57,7 +66,16 @@ export const busbarAllowance = /* @__PURE__ */ formula({
   ],
 });
 
-/** Room for the sources on a busbar that is fed from opposite ends. @function */
+/**
+ * Room for the sources on a busbar that is fed from opposite ends.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { busbarRoom } from "pv-to-grid/grid";
+ * busbarRoom({ busbarRating: "200 A", mainDevice: "175 A" }).text; // "65"
+ * ```
+ */
 export const busbarRoom = /* @__PURE__ */ formula({
   id: "grid/busbar-room",
   about: "room for the sources on a busbar that is fed from opposite ends",

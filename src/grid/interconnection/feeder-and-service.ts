@@ -6,7 +6,7 @@ import {
   sourceCurrentsWithinService,
   sourceDevicesWithinService,
   tapCarriesItsShare,
-} from "./conditions.js";
+} from "./feeder-and-service-conditions.js";
 import { feederAmpacityNeeded, tapAmpacityByCurrents, tapAmpacityByDevices } from "./feeder.js";
 import type { InterconnectionEdition } from "./nec-editions.js";
 import { deviceSum, sourceCurrentSum } from "./source-currents.js";

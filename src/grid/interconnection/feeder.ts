@@ -35,7 +35,16 @@ export const feederAmpacityNeeded = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "feeder with source currents, device and ampacity printed" },
 });
 
-/** Ampacity of a tap on a feeder with sources, by currents, editions 2017 and 2020. @function */
+/**
+ * Ampacity of a tap on a feeder with sources, by currents, editions 2017 and 2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { tapAmpacityByCurrents } from "pv-to-grid/grid";
+ * tapAmpacityByCurrents({ sourceCurrents: ["16 A", "24 A"], feederDevice: "100 A" }).text; // "50"
+ * ```
+ */
 export const tapAmpacityByCurrents = /* @__PURE__ */ formula({
   id: "grid/tap-ampacity-by-currents",
   about: "ampacity of a tap on a feeder with sources, by currents, editions 2017 and 2020",
@@ -59,7 +68,16 @@ export const tapAmpacityByCurrents = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "tap on a feeder with sources with its ampacity printed" },
 });
 
-/** Ampacity of a tap on a feeder with sources, by devices, edition 2023. @function */
+/**
+ * Ampacity of a tap on a feeder with sources, by devices, edition 2023.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { tapAmpacityByDevices } from "pv-to-grid/grid";
+ * tapAmpacityByDevices({ sourceDevices: ["20 A", "30 A"], feederDevice: "100 A" }).text; // "50"
+ * ```
+ */
 export const tapAmpacityByDevices = /* @__PURE__ */ formula({
   id: "grid/tap-ampacity-by-devices",
   about: "ampacity of a tap on a feeder with sources, by devices, edition 2023",

@@ -32,7 +32,16 @@ export const sourceCurrentForSizing = /* @__PURE__ */ formula({
   note: "also the least ampacity of an inverter output circuit and the least rating of its device",
 });
 
-/** Continuous output current of all power sources. @function */
+/**
+ * Continuous output current of all power sources.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { sourceCurrentSum } from "pv-to-grid/grid";
+ * sourceCurrentSum({ sourceCurrents: ["16 A", "24 A"] }).text; // "40"
+ * ```
+ */
 export const sourceCurrentSum = /* @__PURE__ */ formula({
   id: "grid/source-current-sum",
   about: "continuous output current of all power sources",
@@ -43,7 +52,16 @@ export const sourceCurrentSum = /* @__PURE__ */ formula({
   unproven: { because: "composition only" },
 });
 
-/** Sum of the ratings of overcurrent devices. @function */
+/**
+ * Sum of the ratings of overcurrent devices.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { deviceSum } from "pv-to-grid/grid";
+ * deviceSum({ deviceRatings: ["20 A", "30 A", "50 A"] }).text; // "100"
+ * ```
+ */
 export const deviceSum = /* @__PURE__ */ formula({
   id: "grid/device-sum",
   about: "sum of the ratings of overcurrent devices",
@@ -54,7 +72,16 @@ export const deviceSum = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "busbar with the devices of loads and sources in an edited publication; a mailing list agrees" },
 });
 
-/** Current that a power control system lets through, with the monitored current of other supplies. @function */
+/**
+ * Current that a power control system lets through, with the monitored current of other supplies.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { controlledCurrentSum } from "pv-to-grid/grid";
+ * controlledCurrentSum({ controlledCurrent: "40 A", mainDevice: "175 A" }).text; // "215"
+ * ```
+ */
 export const controlledCurrentSum = /* @__PURE__ */ formula({
   id: "grid/controlled-current-sum",
   about: "current that a power control system lets through, with the monitored current of other supplies",

@@ -1,6 +1,15 @@
 import { table } from "../../formula/index.js";
 
-/** Apparent powers at which connection rules change. @function */
+/**
+ * Apparent powers at which connection rules change.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { apparentPowerThresholds } from "pv-to-grid/grid";
+ * apparentPowerThresholds({ threshold: "VDE-AR-N 4105:2011 unbalance" }).text; // "4.6"
+ * ```
+ */
 export const apparentPowerThresholds = /* @__PURE__ */ table({
   id: "grid/apparent-power-thresholds",
   about: "apparent powers at which connection rules change",
@@ -34,7 +43,16 @@ export const apparentPowerThresholds = /* @__PURE__ */ table({
   note: "Belgium: which of 5 and 10 kVA is which is read from the order of questions, whose answers were not seen; Austria: from 0 kVA without an automatic disconnector",
 });
 
-/** Active powers at which connection rules change. @function */
+/**
+ * Active powers at which connection rules change.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { activePowerThresholds } from "pv-to-grid/grid";
+ * activePowerThresholds({ threshold: "AS/NZS 4777.1:2016 single-phase" }).text; // "5"
+ * ```
+ */
 export const activePowerThresholds = /* @__PURE__ */ table({
   id: "grid/active-power-thresholds",
   about: "active powers at which connection rules change",
@@ -67,7 +85,16 @@ export const activePowerThresholds = /* @__PURE__ */ table({
   note: "Spain: the unbalance is to be less than the figure, three phases are due above it; the text of 2019 raised 5 kW to 15 kW",
 });
 
-/** Currents per phase at which connection rules change. @function */
+/**
+ * Currents per phase at which connection rules change.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { currentThresholds } from "pv-to-grid/grid";
+ * currentThresholds({ threshold: "EREC G98 per phase" }).text; // "16"
+ * ```
+ */
 export const currentThresholds = /* @__PURE__ */ table({
   id: "grid/current-thresholds",
   about: "currents per phase at which connection rules change",

@@ -1,6 +1,15 @@
 import { formula } from "../../formula/index.js";
 
-/** Apparent power that the inverters of one phase give together. @function */
+/**
+ * Apparent power that the inverters of one phase give together.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { phaseLoad } from "pv-to-grid/grid";
+ * phaseLoad({ apparentPowers: ["3 kVA", "2 kVA"] }).text; // "5000"
+ * ```
+ */
 export const phaseLoad = /* @__PURE__ */ formula({
   id: "grid/phase-load",
   about: "apparent power that the inverters of one phase give together",

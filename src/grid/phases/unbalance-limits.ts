@@ -1,6 +1,15 @@
 import { table } from "../../formula/index.js";
 
-/** Limits of the voltage unbalance. @function */
+/**
+ * Limits of the voltage unbalance.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { voltageUnbalanceLimits } from "pv-to-grid/grid";
+ * voltageUnbalanceLimits({ document: "NFPA 70:2017" }).text; // "3"
+ * ```
+ */
 export const voltageUnbalanceLimits = /* @__PURE__ */ table({
   id: "grid/voltage-unbalance-limits",
   about: "limits of the voltage unbalance",

@@ -22,7 +22,16 @@ export const activePowerLimitOfShare = /* @__PURE__ */ formula({
   source: [{ in: "EKS notice:undated", clause: "example, 70 % of 10 kWp", grade: "original" }],
 });
 
-/** Active power that flows out of the site after its own loads. @function */
+/**
+ * Active power that flows out of the site after its own loads.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { exportedPower } from "pv-to-grid/grid";
+ * exportedPower({ activePower: "10 kW", loadPower: "2 kW" }).text; // "8000"
+ * ```
+ */
 export const exportedPower = /* @__PURE__ */ formula({
   id: "grid/exported-power",
   about: "active power that flows out of the site after its own loads",
@@ -37,7 +46,16 @@ export const exportedPower = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Ratio of the rated d.c. power of the array to the rated a.c. power of the inverters. @function */
+/**
+ * Ratio of the rated d.c. power of the array to the rated a.c. power of the inverters.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { dcToAcRatio } from "pv-to-grid/grid";
+ * dcToAcRatio({ arrayPower: "12 kW", inverterPower: "10 kW" }).text; // "1.2"
+ * ```
+ */
 export const dcToAcRatio = /* @__PURE__ */ formula({
   id: "grid/dc-to-ac-ratio",
   about: "ratio of the rated d.c. power of the array to the rated a.c. power of the inverters",

@@ -1,6 +1,15 @@
 import { formula } from "../../formula/index.js";
 
-/** Line current of a three-phase apparent power. @function */
+/**
+ * Line current of a three-phase apparent power.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { outputCurrentThreePhase } from "pv-to-grid/grid";
+ * outputCurrentThreePhase({ apparentPower: "10 kVA", lineVoltage: "400 V" }).show(); // "14.43 A"
+ * ```
+ */
 export const outputCurrentThreePhase = /* @__PURE__ */ formula({
   id: "grid/output-current-three-phase",
   about: "line current of a three-phase apparent power",
@@ -14,7 +23,16 @@ export const outputCurrentThreePhase = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "three-phase rated current with apparent power and line voltage printed" },
 });
 
-/** Current of a single-phase apparent power. @function */
+/**
+ * Current of a single-phase apparent power.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { outputCurrentSinglePhase } from "pv-to-grid/grid";
+ * outputCurrentSinglePhase({ apparentPower: "10 kVA", voltage: "230 V" }).show(); // "43.48 A"
+ * ```
+ */
 export const outputCurrentSinglePhase = /* @__PURE__ */ formula({
   id: "grid/output-current-single-phase",
   about: "current of a single-phase apparent power",
@@ -30,7 +48,16 @@ export const outputCurrentSinglePhase = /* @__PURE__ */ formula({
   ],
 });
 
-/** Current of a single-phase active power at unity power factor. @function */
+/**
+ * Current of a single-phase active power at unity power factor.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { currentAtUnityPowerFactor } from "pv-to-grid/grid";
+ * currentAtUnityPowerFactor({ activePower: "10 kW", voltage: "230 V" }).show(); // "43.48 A"
+ * ```
+ */
 export const currentAtUnityPowerFactor = /* @__PURE__ */ formula({
   id: "grid/current-at-unity-power-factor",
   about: "current of a single-phase active power at unity power factor",
@@ -43,7 +70,16 @@ export const currentAtUnityPowerFactor = /* @__PURE__ */ formula({
   source: [{ in: "Energyhero 6 kW:2024", clause: "calculation paragraphs", grade: "original" }],
 });
 
-/** Active power per phase, at unity power factor, that a limit on the current allows. @function */
+/**
+ * Active power per phase, at unity power factor, that a limit on the current allows.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { activePowerWithinCurrentLimit } from "pv-to-grid/grid";
+ * activePowerWithinCurrentLimit({ currentLimit: "16 A", voltage: "230 V" }).text; // "3680"
+ * ```
+ */
 export const activePowerWithinCurrentLimit = /* @__PURE__ */ formula({
   id: "grid/active-power-within-current-limit",
   about: "active power per phase, at unity power factor, that a limit on the current allows",
@@ -59,7 +95,16 @@ export const activePowerWithinCurrentLimit = /* @__PURE__ */ formula({
   ],
 });
 
-/** Active power of a three-phase current at a power factor. @function */
+/**
+ * Active power of a three-phase current at a power factor.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { activePowerThreePhase } from "pv-to-grid/grid";
+ * activePowerThreePhase({ lineVoltage: "400 V", current: "16 A", powerFactor: "0.95" }).show(); // "10530 W"
+ * ```
+ */
 export const activePowerThreePhase = /* @__PURE__ */ formula({
   id: "grid/active-power-three-phase",
   about: "active power of a three-phase current at a power factor",

@@ -47,7 +47,16 @@ export const apparentPowerForPowerFactor = /* @__PURE__ */ formula({
   ],
 });
 
-/** Active power of an apparent power at a power factor. @function */
+/**
+ * Active power of an apparent power at a power factor.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { activePowerAtPowerFactor } from "pv-to-grid/grid";
+ * activePowerAtPowerFactor({ apparentPower: "10 kVA", powerFactor: "0.95" }).text; // "9500"
+ * ```
+ */
 export const activePowerAtPowerFactor = /* @__PURE__ */ formula({
   id: "grid/active-power-at-power-factor",
   about: "active power of an apparent power at a power factor",
@@ -60,7 +69,16 @@ export const activePowerAtPowerFactor = /* @__PURE__ */ formula({
   source: [{ in: "Elmeasure on capacitors:undated", clause: "example, S = P/cos φ", grade: "original" }],
 });
 
-/** Magnitude of the reactive power of an active power at a power factor. @function */
+/**
+ * Magnitude of the reactive power of an active power at a power factor.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { reactivePowerAtPowerFactor } from "pv-to-grid/grid";
+ * reactivePowerAtPowerFactor({ activePower: "10 kW", powerFactor: "0.95" }).show(); // "3287 var"
+ * ```
+ */
 export const reactivePowerAtPowerFactor = /* @__PURE__ */ formula({
   id: "grid/reactive-power-at-power-factor",
   about: "magnitude of the reactive power of an active power at a power factor",
@@ -73,7 +91,16 @@ export const reactivePowerAtPowerFactor = /* @__PURE__ */ formula({
   source: [{ in: "Elmeasure on capacitors:undated", clause: "example, factor in kvar per kW", grade: "original" }],
 });
 
-/** Displacement power factor of an active and a reactive power. @function */
+/**
+ * Displacement power factor of an active and a reactive power.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { powerFactorOf } from "pv-to-grid/grid";
+ * powerFactorOf({ activePower: "10 kW", reactivePower: "-3 kvar" }).show(); // "0.9578"
+ * ```
+ */
 export const powerFactorOf = /* @__PURE__ */ formula({
   id: "grid/power-factor-of",
   about: "displacement power factor of an active and a reactive power",
@@ -88,7 +115,16 @@ export const powerFactorOf = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Active power that an apparent power leaves beside a reactive power. @function */
+/**
+ * Active power that an apparent power leaves beside a reactive power.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { activePowerBesideReactive } from "pv-to-grid/grid";
+ * activePowerBesideReactive({ apparentPower: "10 kVA", reactivePower: "-3 kvar" }).show(); // "9539 W"
+ * ```
+ */
 export const activePowerBesideReactive = /* @__PURE__ */ formula({
   id: "grid/active-power-beside-reactive",
   about: "active power that an apparent power leaves beside a reactive power",
@@ -103,7 +139,16 @@ export const activePowerBesideReactive = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Reactive power that moves a site from one power factor to a better one. @function */
+/**
+ * Reactive power that moves a site from one power factor to a better one.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { reactivePowerBetweenPowerFactors } from "pv-to-grid/grid";
+ * reactivePowerBetweenPowerFactors({ activePower: "10 kW", powerFactorBefore: "0.8", powerFactorAfter: "0.95" }).show(); // "4213 var"
+ * ```
+ */
 export const reactivePowerBetweenPowerFactors = /* @__PURE__ */ formula({
   id: "grid/reactive-power-between-power-factors",
   about: "reactive power that moves a site from one power factor to a better one",
@@ -122,7 +167,16 @@ export const reactivePowerBetweenPowerFactors = /* @__PURE__ */ formula({
   note: "a site whose active power is met by the plant shows a poorer power factor at its meter: the reactive power is still drawn",
 });
 
-/** Reactive power as a share of the apparent power. @function */
+/**
+ * Reactive power as a share of the apparent power.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { reactivePowerOfShare } from "pv-to-grid/grid";
+ * reactivePowerOfShare({ apparentPower: "10 kVA", reactiveShare: "-0.44" }).text; // "-4400"
+ * ```
+ */
 export const reactivePowerOfShare = /* @__PURE__ */ formula({
   id: "grid/reactive-power-of-share",
   about: "reactive power as a share of the apparent power",

@@ -3,7 +3,16 @@ import type { Input, Quantity } from "../../quantity/index.js";
 import type { InterfaceSettings } from "./interface-settings.js";
 import type { SettingKey } from "./setting-keys.js";
 
-/** Voltage as a share of the nominal voltage. @function */
+/**
+ * Voltage as a share of the nominal voltage.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { voltageShareOf } from "pv-to-grid/grid";
+ * voltageShareOf({ voltage: "230 V", nominalVoltage: "230 V" }).text; // "1"
+ * ```
+ */
 export const voltageShareOf = /* @__PURE__ */ formula({
   id: "grid/voltage-share-of",
   about: "voltage as a share of the nominal voltage",
@@ -17,7 +26,16 @@ export const voltageShareOf = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Is the voltage at least the lowest for entering service? @function */
+/**
+ * Is the voltage at least the lowest for entering service?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { voltageAboveReconnectionLow } from "pv-to-grid/grid";
+ * voltageAboveReconnectionLow({ value: "0.937", limit: "0.917" }).verdict; // "met"
+ * ```
+ */
 export const voltageAboveReconnectionLow = /* @__PURE__ */ condition({
   id: "grid/voltage-above-reconnection-low",
   asks: "Is the voltage at least the lowest for entering service?",
@@ -28,7 +46,16 @@ export const voltageAboveReconnectionLow = /* @__PURE__ */ condition({
   source: [{ in: "IEEE 1547.1:2020", clause: "table 11", grade: "copied", seen: "UL1741SB test scripts:2026, EnterService" }],
 });
 
-/** Is the voltage at most the highest for entering service? @function */
+/**
+ * Is the voltage at most the highest for entering service?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { voltageBelowReconnectionHigh } from "pv-to-grid/grid";
+ * voltageBelowReconnectionHigh({ value: "1.06", limit: "1.05" }).verdict; // "not met"
+ * ```
+ */
 export const voltageBelowReconnectionHigh = /* @__PURE__ */ condition({
   id: "grid/voltage-below-reconnection-high",
   asks: "Is the voltage at most the highest for entering service?",
@@ -39,7 +66,16 @@ export const voltageBelowReconnectionHigh = /* @__PURE__ */ condition({
   source: [{ in: "IEEE 1547.1:2020", clause: "table 11", grade: "copied", seen: "UL1741SB test scripts:2026, EnterService" }],
 });
 
-/** Is the frequency at least the lowest for entering service? @function */
+/**
+ * Is the frequency at least the lowest for entering service?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { frequencyAboveReconnectionLow } from "pv-to-grid/grid";
+ * frequencyAboveReconnectionLow({ value: "59.52 Hz", limit: "59.5 Hz" }).verdict; // "met"
+ * ```
+ */
 export const frequencyAboveReconnectionLow = /* @__PURE__ */ condition({
   id: "grid/frequency-above-reconnection-low",
   asks: "Is the frequency at least the lowest for entering service?",
@@ -50,7 +86,16 @@ export const frequencyAboveReconnectionLow = /* @__PURE__ */ condition({
   source: [{ in: "IEEE 1547.1:2020", clause: "table 11", grade: "copied", seen: "UL1741SB test scripts:2026, EnterService" }],
 });
 
-/** Is the frequency at most the highest for entering service? @function */
+/**
+ * Is the frequency at most the highest for entering service?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { frequencyBelowReconnectionHigh } from "pv-to-grid/grid";
+ * frequencyBelowReconnectionHigh({ value: "60.2 Hz", limit: "60.1 Hz" }).verdict; // "not met"
+ * ```
+ */
 export const frequencyBelowReconnectionHigh = /* @__PURE__ */ condition({
   id: "grid/frequency-below-reconnection-high",
   asks: "Is the frequency at most the highest for entering service?",

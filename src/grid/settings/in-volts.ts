@@ -25,7 +25,16 @@ export const settingInVolts = /* @__PURE__ */ formula({
   ],
 });
 
-/** Line-to-line voltage that belongs to a setting between line and neutral. @function */
+/**
+ * Line-to-line voltage that belongs to a setting between line and neutral.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { lineVoltageOfSetting } from "pv-to-grid/grid";
+ * lineVoltageOfSetting({ phaseVoltage: "253 V", lineToNeutral: "230 V", lineToLine: "400 V" }).text; // "440"
+ * ```
+ */
 export const lineVoltageOfSetting = /* @__PURE__ */ formula({
   id: "grid/line-voltage-of-setting",
   about: "line-to-line voltage that belongs to a setting between line and neutral",
@@ -40,7 +49,16 @@ export const lineVoltageOfSetting = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Frequency of a setting that is given as a deviation from the nominal frequency. @function */
+/**
+ * Frequency of a setting that is given as a deviation from the nominal frequency.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { frequencyOfDeviation } from "pv-to-grid/grid";
+ * frequencyOfDeviation({ nominalFrequency: "50 Hz", deviation: "-1 Hz" }).text; // "49"
+ * ```
+ */
 export const frequencyOfDeviation = /* @__PURE__ */ formula({
   id: "grid/frequency-of-deviation",
   about: "frequency of a setting that is given as a deviation from the nominal frequency",

@@ -1,6 +1,15 @@
 import { formula } from "../../formula/index.js";
 
-/** Reactive power, as a share of the apparent power, that belongs to a power factor. @function */
+/**
+ * Reactive power, as a share of the apparent power, that belongs to a power factor.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { reactiveShareOfPowerFactor } from "pv-to-grid/grid";
+ * reactiveShareOfPowerFactor({ powerFactor: "0.95", direction: -1 }).show(); // "-0.3122"
+ * ```
+ */
 export const reactiveShareOfPowerFactor = /* @__PURE__ */ formula({
   id: "grid/reactive-share-of-power-factor",
   about: "reactive power, as a share of the apparent power, that belongs to a power factor",

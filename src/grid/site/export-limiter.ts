@@ -1,7 +1,16 @@
 import { type Check, condition, type Known, table } from "../../formula/index.js";
 import type { Input } from "../../quantity/index.js";
 
-/** Longest time within which an export limiter must have acted. @function */
+/**
+ * Longest time within which an export limiter must have acted.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { exportLimiterTimes } from "pv-to-grid/grid";
+ * exportLimiterTimes({ document: "EREC G100:2022" }).text; // "5"
+ * ```
+ */
 export const exportLimiterTimes = /* @__PURE__ */ table({
   id: "grid/export-limiter-times",
   about: "longest time within which an export limiter must have acted",
@@ -14,7 +23,16 @@ export const exportLimiterTimes = /* @__PURE__ */ table({
   `,
 });
 
-/** Does the export limiter act in time? @function */
+/**
+ * Does the export limiter act in time?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { exportLimiterActsInTime } from "pv-to-grid/grid";
+ * exportLimiterActsInTime({ value: "3 s", limit: "5 s" }).verdict; // "met"
+ * ```
+ */
 export const exportLimiterActsInTime = /* @__PURE__ */ condition({
   id: "grid/export-limiter-acts-in-time",
   asks: "Does the export limiter act in time?",
@@ -25,7 +43,16 @@ export const exportLimiterActsInTime = /* @__PURE__ */ condition({
   source: [{ in: "EREC G100:2022", clause: "response time", grade: "memory" }],
 });
 
-/** Does the export limiter hold the agreed export? @function */
+/**
+ * Does the export limiter hold the agreed export?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { exportWithinAgreement } from "pv-to-grid/grid";
+ * exportWithinAgreement({ value: "5 kW", limit: "5 kW" }).verdict; // "met"
+ * ```
+ */
 export const exportWithinAgreement = /* @__PURE__ */ condition({
   id: "grid/export-within-agreement",
   asks: "Does the export limiter hold the agreed export?",
@@ -36,7 +63,16 @@ export const exportWithinAgreement = /* @__PURE__ */ condition({
   source: [{ in: "EKS notice:undated", clause: "example, 70 % of the installed power", grade: "original" }],
 });
 
-/** Does the plant go to the agreed export when the limiter fails? @function */
+/**
+ * Does the plant go to the agreed export when the limiter fails?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { exportLimiterFailsSafe } from "pv-to-grid/grid";
+ * exportLimiterFailsSafe({ value: "goes on", limit: ["stops", "falls to a power within the agreement"] }).verdict; // "not met"
+ * ```
+ */
 export const exportLimiterFailsSafe = /* @__PURE__ */ condition({
   id: "grid/export-limiter-fails-safe",
   asks: "Does the plant go to the agreed export when the limiter fails?",

@@ -20,7 +20,16 @@ export const exportCurrent = /* @__PURE__ */ formula({
   unproven: { because: "composition only" },
 });
 
-/** Does the service device carry the export with the loads at zero? @function */
+/**
+ * Does the service device carry the export with the loads at zero?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { exportWithinServiceDevice } from "pv-to-grid/grid";
+ * exportWithinServiceDevice({ value: "32 A", limit: "35 A" }).verdict; // "met"
+ * ```
+ */
 export const exportWithinServiceDevice = /* @__PURE__ */ condition({
   id: "grid/export-within-service-device",
   asks: "Does the service device carry the export with the loads at zero?",
@@ -32,7 +41,16 @@ export const exportWithinServiceDevice = /* @__PURE__ */ condition({
   note: "a fuse sees the export for hours; its rating at the temperature of its place counts",
 });
 
-/** Does the service cable carry the export with the loads at zero? @function */
+/**
+ * Does the service cable carry the export with the loads at zero?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { exportWithinServiceCable } from "pv-to-grid/grid";
+ * exportWithinServiceCable({ value: "32 A", limit: "30 A" }).verdict; // "not met"
+ * ```
+ */
 export const exportWithinServiceCable = /* @__PURE__ */ condition({
   id: "grid/export-within-service-cable",
   asks: "Does the service cable carry the export with the loads at zero?",
@@ -43,7 +61,16 @@ export const exportWithinServiceCable = /* @__PURE__ */ condition({
   source: [{ in: "common practice", clause: "loads at zero", grade: "common-practice" }],
 });
 
-/** Half of the capacity of a line or a transformer, less the plants that are already connected. @function */
+/**
+ * Half of the capacity of a line or a transformer, less the plants that are already connected.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { halfOfCapacity } from "pv-to-grid/grid";
+ * halfOfCapacity({ capacity: "100 kVA", connectedPower: "20 kVA" }).text; // "30000"
+ * ```
+ */
 export const halfOfCapacity = /* @__PURE__ */ formula({
   id: "grid/half-of-capacity",
   about: "half of the capacity of a line or a transformer, less the plants that are already connected",
@@ -57,7 +84,16 @@ export const halfOfCapacity = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "worked capacity of a Spanish low-voltage line or transformer" },
 });
 
-/** Does the plant stay within half of the capacity of the line or the transformer? @function */
+/**
+ * Does the plant stay within half of the capacity of the line or the transformer?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { plantWithinHalfOfCapacity } from "pv-to-grid/grid";
+ * plantWithinHalfOfCapacity({ value: "25 kVA", limit: "30 kVA" }).verdict; // "met"
+ * ```
+ */
 export const plantWithinHalfOfCapacity = /* @__PURE__ */ condition({
   id: "grid/plant-within-half-of-capacity",
   asks: "Does the plant stay within half of the capacity of the line or the transformer?",
@@ -68,7 +104,16 @@ export const plantWithinHalfOfCapacity = /* @__PURE__ */ condition({
   source: [{ in: "RD 1699/2011:2011", clause: "annex I, 1 a and b", grade: "copied" }],
 });
 
-/** Does the plant stay within the largest power of the interconnection rule? @function */
+/**
+ * Does the plant stay within the largest power of the interconnection rule?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { plantWithinLargestPower } from "pv-to-grid/grid";
+ * plantWithinLargestPower({ value: "60 kVA", limit: "100 kVA" }).verdict; // "met"
+ * ```
+ */
 export const plantWithinLargestPower = /* @__PURE__ */ condition({
   id: "grid/plant-within-largest-power",
   asks: "Does the plant stay within the largest power of the interconnection rule?",

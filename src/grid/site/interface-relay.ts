@@ -4,7 +4,16 @@ import { activePowerThresholds, apparentPowerThresholds } from "../phases/connec
 import { apparentPowerForPowerFactor } from "../power/power-triangle.js";
 import type { GridRules } from "../rules/grid-rule-sets.js";
 
-/** Time from the fault to the open contacts of the coupling switch. @function */
+/**
+ * Time from the fault to the open contacts of the coupling switch.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { disconnectionTime } from "pv-to-grid/grid";
+ * disconnectionTime({ relayTime: "0.1 s", switchTime: "0.05 s" }).text; // "0.15"
+ * ```
+ */
 export const disconnectionTime = /* @__PURE__ */ formula({
   id: "grid/disconnection-time",
   about: "time from the fault to the open contacts of the coupling switch",
@@ -18,7 +27,16 @@ export const disconnectionTime = /* @__PURE__ */ formula({
   unproven: { because: "composition only" },
 });
 
-/** Longest time from the fault to the open contacts. @function */
+/**
+ * Longest time from the fault to the open contacts.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { disconnectionTimeLimits } from "pv-to-grid/grid";
+ * disconnectionTimeLimits({ document: "VDE-AR-N 4105:2011" }).text; // "0.2"
+ * ```
+ */
 export const disconnectionTimeLimits = /* @__PURE__ */ table({
   id: "grid/disconnection-time-limits",
   about: "longest time from the fault to the open contacts",
@@ -33,7 +51,16 @@ export const disconnectionTimeLimits = /* @__PURE__ */ table({
   note: "for the stages with a delay of 0.1 s",
 });
 
-/** Does the plant stay within the power up to which the inverter's own interface protection suffices? @function */
+/**
+ * Does the plant stay within the power up to which the inverter's own interface protection suffices?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ownInterfaceProtectionSuffices } from "pv-to-grid/grid";
+ * ownInterfaceProtectionSuffices({ value: "30 kVA", limit: "30 kVA" }).verdict; // "met"
+ * ```
+ */
 export const ownInterfaceProtectionSuffices = /* @__PURE__ */ condition({
   id: "grid/own-interface-protection-suffices",
   asks: "Does the plant stay within the power up to which the inverter's own interface protection suffices?",
@@ -48,7 +75,16 @@ export const ownInterfaceProtectionSuffices = /* @__PURE__ */ condition({
   note: "not met: an external relay with a coupling switch is due; it then meets the requirement",
 });
 
-/** Does the coupling switch open in spite of a single fault? @function */
+/**
+ * Does the coupling switch open in spite of a single fault?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { couplingSwitchSurvivesSingleFault } from "pv-to-grid/grid";
+ * couplingSwitchSurvivesSingleFault({ value: "one switch", limit: ["two switches in series", "type-tested switch inside the inverter"] }).verdict; // "not met"
+ * ```
+ */
 export const couplingSwitchSurvivesSingleFault = /* @__PURE__ */ condition({
   id: "grid/coupling-switch-survives-single-fault",
   asks: "Does the coupling switch open in spite of a single fault?",
@@ -59,7 +95,16 @@ export const couplingSwitchSurvivesSingleFault = /* @__PURE__ */ condition({
   source: [{ in: "VDE-AR-N 4105:2018", clause: "6.4", grade: "memory" }],
 });
 
-/** Is the plant disconnected in time? @function */
+/**
+ * Is the plant disconnected in time?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { disconnectedInTime } from "pv-to-grid/grid";
+ * disconnectedInTime({ value: "0.2 s", limit: "0.2 s" }).verdict; // "met"
+ * ```
+ */
 export const disconnectedInTime = /* @__PURE__ */ condition({
   id: "grid/disconnected-in-time",
   asks: "Is the plant disconnected in time?",

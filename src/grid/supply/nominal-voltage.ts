@@ -1,6 +1,15 @@
 import { table } from "../../formula/index.js";
 
-/** Nominal voltage of a 50 Hz supply system. @function */
+/**
+ * Nominal voltage of a 50 Hz supply system.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { iec60038_2009_nominalVoltage } from "pv-to-grid/grid";
+ * iec60038_2009_nominalVoltage({ supply: "230/400 V 50 Hz", between: "line and neutral" }).text; // "230"
+ * ```
+ */
 export const iec60038_2009_nominalVoltage = /* @__PURE__ */ table({
   id: "grid/iec-60038-2009-nominal-voltage",
   about: "nominal voltage of a 50 Hz supply system",
@@ -17,7 +26,16 @@ export const iec60038_2009_nominalVoltage = /* @__PURE__ */ table({
   `,
 });
 
-/** Nominal voltage of a 60 Hz supply system. @function */
+/**
+ * Nominal voltage of a 60 Hz supply system.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ansiC84_1_2020_nominalVoltage } from "pv-to-grid/grid";
+ * ansiC84_1_2020_nominalVoltage({ supply: "120/240 V 60 Hz split-phase", between: "line and neutral" }).text; // "120"
+ * ```
+ */
 export const ansiC84_1_2020_nominalVoltage = /* @__PURE__ */ table({
   id: "grid/ansi-c84-1-2020-nominal-voltage",
   about: "nominal voltage of a 60 Hz supply system",
@@ -33,7 +51,16 @@ export const ansiC84_1_2020_nominalVoltage = /* @__PURE__ */ table({
   `,
 });
 
-/** Nominal frequency of a supply system. @function */
+/**
+ * Nominal frequency of a supply system.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { nominalFrequency } from "pv-to-grid/grid";
+ * nominalFrequency({ supply: "230/400 V 50 Hz" }).text; // "50"
+ * ```
+ */
 export const nominalFrequency = /* @__PURE__ */ table({
   id: "grid/nominal-frequency",
   about: "nominal frequency of a supply system",

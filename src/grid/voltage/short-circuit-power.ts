@@ -49,7 +49,16 @@ export const voltageChangeBound = /* @__PURE__ */ formula({
   source: [{ in: "VDEW guideline:2001", clause: "assessment scheme, p. 68 to 70", grade: "reproduced", seen: "SFV on the VDEW guideline:2001, body" }],
 });
 
-/** Resistance of a network of known short-circuit power and impedance angle. @function */
+/**
+ * Resistance of a network of known short-circuit power and impedance angle.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { networkResistance } from "pv-to-grid/grid";
+ * networkResistance({ nominalVoltage: "230 V", shortCircuitPower: "800 kVA", networkImpedanceAngle: "30 deg" }).show(); // "0.05727 Ω"
+ * ```
+ */
 export const networkResistance = /* @__PURE__ */ formula({
   id: "grid/network-resistance",
   about: "resistance of a network of known short-circuit power and impedance angle",
@@ -65,7 +74,16 @@ export const networkResistance = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Reactance of a network of known short-circuit power and impedance angle. @function */
+/**
+ * Reactance of a network of known short-circuit power and impedance angle.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { networkReactance } from "pv-to-grid/grid";
+ * networkReactance({ nominalVoltage: "230 V", shortCircuitPower: "800 kVA", networkImpedanceAngle: "30 deg" }).show(); // "0.03306 Ω"
+ * ```
+ */
 export const networkReactance = /* @__PURE__ */ formula({
   id: "grid/network-reactance",
   about: "reactance of a network of known short-circuit power and impedance angle",
@@ -81,7 +99,16 @@ export const networkReactance = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Short-circuit power of a network of known resistance and reactance. @function */
+/**
+ * Short-circuit power of a network of known resistance and reactance.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { shortCircuitPowerOfNetwork } from "pv-to-grid/grid";
+ * shortCircuitPowerOfNetwork({ nominalVoltage: "230 V", resistance: "0.2 ohm", reactance: "0.1 ohm" }).show(); // "236600 VA"
+ * ```
+ */
 export const shortCircuitPowerOfNetwork = /* @__PURE__ */ formula({
   id: "grid/short-circuit-power-of-network",
   about: "short-circuit power of a network of known resistance and reactance",

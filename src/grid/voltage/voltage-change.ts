@@ -59,7 +59,16 @@ export const relativeVoltageChange = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "worked voltage rise with P, Q, R and X printed" },
 });
 
-/** Share of the nominal voltage that a voltage change is. @function */
+/**
+ * Share of the nominal voltage that a voltage change is.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { shareOfNominalVoltage } from "pv-to-grid/grid";
+ * shareOfNominalVoltage({ voltageChange: "5 V", nominalVoltage: "230 V" }).show(); // "0.02174"
+ * ```
+ */
 export const shareOfNominalVoltage = /* @__PURE__ */ formula({
   id: "grid/share-of-nominal-voltage",
   about: "share of the nominal voltage that a voltage change is",
@@ -73,7 +82,16 @@ export const shareOfNominalVoltage = /* @__PURE__ */ formula({
   unproven: { because: "definition" },
 });
 
-/** Voltage change along stretches in series. @function */
+/**
+ * Voltage change along stretches in series.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { voltageChangeAlongPath } from "pv-to-grid/grid";
+ * voltageChangeAlongPath({ voltageChanges: ["2 V", "3 V"] }).text; // "5"
+ * ```
+ */
 export const voltageChangeAlongPath = /* @__PURE__ */ formula({
   id: "grid/voltage-change-along-path",
   about: "voltage change along stretches in series",
@@ -85,7 +103,16 @@ export const voltageChangeAlongPath = /* @__PURE__ */ formula({
   unproven: { because: "composition only" },
 });
 
-/** Voltage at a point with the plant feeding in. @function */
+/**
+ * Voltage at a point with the plant feeding in.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { voltageWithInfeed } from "pv-to-grid/grid";
+ * voltageWithInfeed({ voltageWithoutPlant: "405 V", voltageChange: "5 V" }).text; // "410"
+ * ```
+ */
 export const voltageWithInfeed = /* @__PURE__ */ formula({
   id: "grid/voltage-with-infeed",
   about: "voltage at a point with the plant feeding in",
@@ -99,7 +126,16 @@ export const voltageWithInfeed = /* @__PURE__ */ formula({
   unproven: { because: "composition only" },
 });
 
-/** Reactance of stretches in series. @function */
+/**
+ * Reactance of stretches in series.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { reactanceOfPath } from "pv-to-grid/grid";
+ * reactanceOfPath({ reactances: ["0.1 ohm", "0.02 ohm"] }).text; // "0.12"
+ * ```
+ */
 export const reactanceOfPath = /* @__PURE__ */ formula({
   id: "grid/reactance-of-path",
   about: "reactance of stretches in series",

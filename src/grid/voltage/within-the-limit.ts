@@ -25,7 +25,16 @@ export const reactivePowerForVoltageLimit = /* @__PURE__ */ formula({
   unproven: { because: "composition only" },
 });
 
-/** Largest active power at unity power factor that keeps the voltage change within its limit. @function */
+/**
+ * Largest active power at unity power factor that keeps the voltage change within its limit.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { activePowerForVoltageLimit } from "pv-to-grid/grid";
+ * activePowerForVoltageLimit({ voltageChangeLimit: "12 V", nominalVoltage: "230 V", resistance: "0.2 ohm" }).text; // "13800"
+ * ```
+ */
 export const activePowerForVoltageLimit = /* @__PURE__ */ formula({
   id: "grid/active-power-for-voltage-limit",
   about: "largest active power at unity power factor that keeps the voltage change within its limit",

@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltages of the volt-var curve of AS/NZS 4777.2:2020. @function */
+/**
+ * Voltages of the volt-var curve of AS/NZS 4777.2:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { asNzs4777_2_2020_voltVarVoltage } from "pv-to-grid/grid";
+ * asNzs4777_2_2020_voltVarVoltage({ region: "Australia A", point: "1" }).text; // "207"
+ * ```
+ */
 export const asNzs4777_2_2020_voltVarVoltage = /* @__PURE__ */ table({
   id: "grid/as-nzs-4777-2-2020-volt-var-voltage",
   about: "voltages of the volt-var curve of AS/NZS 4777.2:2020",
@@ -18,7 +27,16 @@ export const asNzs4777_2_2020_voltVarVoltage = /* @__PURE__ */ table({
   note: "line to neutral, 230 V; seen in the public-comment draft; region B agrees with the publication of a network operator",
 });
 
-/** Reactive power of the volt-var curve of AS/NZS 4777.2:2020. @function */
+/**
+ * Reactive power of the volt-var curve of AS/NZS 4777.2:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { asNzs4777_2_2020_voltVarReactive } from "pv-to-grid/grid";
+ * asNzs4777_2_2020_voltVarReactive({ region: "Australia A", point: "1" }).text; // "44"
+ * ```
+ */
 export const asNzs4777_2_2020_voltVarReactive = /* @__PURE__ */ table({
   id: "grid/as-nzs-4777-2-2020-volt-var-reactive",
   about: "reactive power of the volt-var curve of AS/NZS 4777.2:2020",
@@ -36,7 +54,16 @@ export const asNzs4777_2_2020_voltVarReactive = /* @__PURE__ */ table({
   note: "share of the rated apparent power, injecting where positive",
 });
 
-/** Voltages of the volt-watt curve of AS/NZS 4777.2:2020. @function */
+/**
+ * Voltages of the volt-watt curve of AS/NZS 4777.2:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { asNzs4777_2_2020_voltWattVoltage } from "pv-to-grid/grid";
+ * asNzs4777_2_2020_voltWattVoltage({ region: "Australia A", point: "1" }).text; // "253"
+ * ```
+ */
 export const asNzs4777_2_2020_voltWattVoltage = /* @__PURE__ */ table({
   id: "grid/as-nzs-4777-2-2020-volt-watt-voltage",
   about: "voltages of the volt-watt curve of AS/NZS 4777.2:2020",
@@ -54,7 +81,16 @@ export const asNzs4777_2_2020_voltWattVoltage = /* @__PURE__ */ table({
   note: "line to neutral, 230 V",
 });
 
-/** Active power of the volt-watt curve of AS/NZS 4777.2:2020. @function */
+/**
+ * Active power of the volt-watt curve of AS/NZS 4777.2:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { asNzs4777_2_2020_voltWattActive } from "pv-to-grid/grid";
+ * asNzs4777_2_2020_voltWattActive({ region: "Australia A", point: "1" }).text; // "100"
+ * ```
+ */
 export const asNzs4777_2_2020_voltWattActive = /* @__PURE__ */ table({
   id: "grid/as-nzs-4777-2-2020-volt-watt-active",
   about: "active power of the volt-watt curve of AS/NZS 4777.2:2020",

@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage limits of passive anti-islanding of AS/NZS 4777.2:2020. @function */
+/**
+ * Voltage limits of passive anti-islanding of AS/NZS 4777.2:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { asNzs4777_2_2020_voltageLimits } from "pv-to-grid/grid";
+ * asNzs4777_2_2020_voltageLimits({ setting: "overvoltage2", region: "Australia A", value: "setting" }).text; // "275"
+ * ```
+ */
 export const asNzs4777_2_2020_voltageLimits = /* @__PURE__ */ table({
   id: "grid/as-nzs-4777-2-2020-voltage-limits",
   about: "voltage limits of passive anti-islanding of AS/NZS 4777.2:2020",
@@ -19,7 +28,16 @@ export const asNzs4777_2_2020_voltageLimits = /* @__PURE__ */ table({
   note: "line to neutral, 230 V",
 });
 
-/** Frequency limits of passive anti-islanding of AS/NZS 4777.2:2020. @function */
+/**
+ * Frequency limits of passive anti-islanding of AS/NZS 4777.2:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { asNzs4777_2_2020_frequencyLimits } from "pv-to-grid/grid";
+ * asNzs4777_2_2020_frequencyLimits({ setting: "overfrequency1", region: "Australia A", value: "setting" }).text; // "52"
+ * ```
+ */
 export const asNzs4777_2_2020_frequencyLimits = /* @__PURE__ */ table({
   id: "grid/as-nzs-4777-2-2020-frequency-limits",
   about: "frequency limits of passive anti-islanding of AS/NZS 4777.2:2020",
@@ -34,7 +52,16 @@ export const asNzs4777_2_2020_frequencyLimits = /* @__PURE__ */ table({
   `,
 });
 
-/** Trip delay and longest disconnection time of AS/NZS 4777.2:2020. @function */
+/**
+ * Trip delay and longest disconnection time of AS/NZS 4777.2:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { asNzs4777_2_2020_times } from "pv-to-grid/grid";
+ * asNzs4777_2_2020_times({ setting: "overvoltage2", region: "Australia A", time: "clearing" }).text; // "0.2"
+ * ```
+ */
 export const asNzs4777_2_2020_times = /* @__PURE__ */ table({
   id: "grid/as-nzs-4777-2-2020-times",
   about: "trip delay and longest disconnection time of AS/NZS 4777.2:2020",
@@ -57,7 +84,16 @@ export const asNzs4777_2_2020_times = /* @__PURE__ */ table({
   `,
 });
 
-/** Observation and ramp time before full power of AS/NZS 4777.2:2020. @function */
+/**
+ * Observation and ramp time before full power of AS/NZS 4777.2:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { asNzs4777_2_2020_reconnectionTime } from "pv-to-grid/grid";
+ * asNzs4777_2_2020_reconnectionTime({ setting: "reconnectionTime", region: "Australia A", value: "setting" }).text; // "60"
+ * ```
+ */
 export const asNzs4777_2_2020_reconnectionTime = /* @__PURE__ */ table({
   id: "grid/as-nzs-4777-2-2020-reconnection-time",
   about: "observation and ramp time before full power of AS/NZS 4777.2:2020",

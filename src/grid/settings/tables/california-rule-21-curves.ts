@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltages of the volt-var curve of California. @function */
+/**
+ * Voltages of the volt-var curve of California.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { californiaRule21_2018_voltVarVoltage } from "pv-to-grid/grid";
+ * californiaRule21_2018_voltVarVoltage({ curve: "default", point: "1" }).text; // "0.92"
+ * ```
+ */
 export const californiaRule21_2018_voltVarVoltage = /* @__PURE__ */ table({
   id: "grid/california-rule-21-2018-volt-var-voltage",
   about: "voltages of the volt-var curve of California",
@@ -14,7 +23,16 @@ export const californiaRule21_2018_voltVarVoltage = /* @__PURE__ */ table({
   `,
 });
 
-/** Reactive power of the volt-var curve of California. @function */
+/**
+ * Reactive power of the volt-var curve of California.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { californiaRule21_2018_voltVarReactive } from "pv-to-grid/grid";
+ * californiaRule21_2018_voltVarReactive({ curve: "default", point: "1" }).text; // "0.3"
+ * ```
+ */
 export const californiaRule21_2018_voltVarReactive = /* @__PURE__ */ table({
   id: "grid/california-rule-21-2018-volt-var-reactive",
   about: "reactive power of the volt-var curve of California",
@@ -29,7 +47,16 @@ export const californiaRule21_2018_voltVarReactive = /* @__PURE__ */ table({
   note: "share of the reactive power available, injecting where positive",
 });
 
-/** Voltages of the volt-watt curve of California. @function */
+/**
+ * Voltages of the volt-watt curve of California.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { californiaRule21_2018_voltWattVoltage } from "pv-to-grid/grid";
+ * californiaRule21_2018_voltWattVoltage({ curve: "default", point: "1" }).text; // "1.06"
+ * ```
+ */
 export const californiaRule21_2018_voltWattVoltage = /* @__PURE__ */ table({
   id: "grid/california-rule-21-2018-volt-watt-voltage",
   about: "voltages of the volt-watt curve of California",
@@ -43,7 +70,16 @@ export const californiaRule21_2018_voltWattVoltage = /* @__PURE__ */ table({
   `,
 });
 
-/** Active power of the volt-watt curve of California. @function */
+/**
+ * Active power of the volt-watt curve of California.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { californiaRule21_2018_voltWattActive } from "pv-to-grid/grid";
+ * californiaRule21_2018_voltWattActive({ curve: "default", point: "1" }).text; // "1"
+ * ```
+ */
 export const californiaRule21_2018_voltWattActive = /* @__PURE__ */ table({
   id: "grid/california-rule-21-2018-volt-watt-active",
   about: "active power of the volt-watt curve of California",

@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage at which a smart inverter of California is to trip. @function */
+/**
+ * Voltage at which a smart inverter of California is to trip.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { californiaRule21_2018_voltageTrip } from "pv-to-grid/grid";
+ * californiaRule21_2018_voltageTrip({ setting: "overvoltage2", value: "setting" }).text; // "1.2"
+ * ```
+ */
 export const californiaRule21_2018_voltageTrip = /* @__PURE__ */ table({
   id: "grid/california-rule-21-2018-voltage-trip",
   about: "voltage at which a smart inverter of California is to trip",
@@ -18,7 +27,16 @@ export const californiaRule21_2018_voltageTrip = /* @__PURE__ */ table({
   `,
 });
 
-/** Frequency at which a smart inverter of California is to trip. @function */
+/**
+ * Frequency at which a smart inverter of California is to trip.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { californiaRule21_2018_frequencyTrip } from "pv-to-grid/grid";
+ * californiaRule21_2018_frequencyTrip({ setting: "overfrequency2", value: "setting" }).text; // "62"
+ * ```
+ */
 export const californiaRule21_2018_frequencyTrip = /* @__PURE__ */ table({
   id: "grid/california-rule-21-2018-frequency-trip",
   about: "frequency at which a smart inverter of California is to trip",
@@ -35,7 +53,16 @@ export const californiaRule21_2018_frequencyTrip = /* @__PURE__ */ table({
   `,
 });
 
-/** Longest trip time of a smart inverter of California. @function */
+/**
+ * Longest trip time of a smart inverter of California.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { californiaRule21_2018_clearingTime } from "pv-to-grid/grid";
+ * californiaRule21_2018_clearingTime({ setting: "overvoltage2", time: "clearing" }).text; // "0.16"
+ * ```
+ */
 export const californiaRule21_2018_clearingTime = /* @__PURE__ */ table({
   id: "grid/california-rule-21-2018-clearing-time",
   about: "longest trip time of a smart inverter of California",

@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage settings of the interface protection of CEI 0-21:2012. @function */
+/**
+ * Voltage settings of the interface protection of CEI 0-21:2012.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { cei0_21_2012_voltageSettings } from "pv-to-grid/grid";
+ * cei0_21_2012_voltageSettings({ setting: "overvoltage2", value: "setting" }).text; // "1.15"
+ * ```
+ */
 export const cei0_21_2012_voltageSettings = /* @__PURE__ */ table({
   id: "grid/cei-0-21-2012-voltage-settings",
   about: "voltage settings of the interface protection of CEI 0-21:2012",
@@ -17,7 +26,16 @@ export const cei0_21_2012_voltageSettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Frequency settings of the interface protection of CEI 0-21:2012. @function */
+/**
+ * Frequency settings of the interface protection of CEI 0-21:2012.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { cei0_21_2012_frequencySettings } from "pv-to-grid/grid";
+ * cei0_21_2012_frequencySettings({ setting: "overfrequencyNarrow", value: "setting" }).text; // "50.5"
+ * ```
+ */
 export const cei0_21_2012_frequencySettings = /* @__PURE__ */ table({
   id: "grid/cei-0-21-2012-frequency-settings",
   about: "frequency settings of the interface protection of CEI 0-21:2012",
@@ -37,7 +55,16 @@ export const cei0_21_2012_frequencySettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Delays of the interface protection of CEI 0-21:2012. @function */
+/**
+ * Delays of the interface protection of CEI 0-21:2012.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { cei0_21_2012_delays } from "pv-to-grid/grid";
+ * cei0_21_2012_delays({ setting: "overvoltage2", time: "delay" }).text; // "0.2"
+ * ```
+ */
 export const cei0_21_2012_delays = /* @__PURE__ */ table({
   id: "grid/cei-0-21-2012-delays",
   about: "delays of the interface protection of CEI 0-21:2012",

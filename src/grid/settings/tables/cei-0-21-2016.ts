@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage settings of the interface protection of CEI 0-21:2016. @function */
+/**
+ * Voltage settings of the interface protection of CEI 0-21:2016.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { cei0_21_2016_voltageSettings } from "pv-to-grid/grid";
+ * cei0_21_2016_voltageSettings({ setting: "overvoltage2", value: "setting" }).text; // "1.15"
+ * ```
+ */
 export const cei0_21_2016_voltageSettings = /* @__PURE__ */ table({
   id: "grid/cei-0-21-2016-voltage-settings",
   about: "voltage settings of the interface protection of CEI 0-21:2016",
@@ -17,7 +26,16 @@ export const cei0_21_2016_voltageSettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Frequency settings of the interface protection of CEI 0-21:2016. @function */
+/**
+ * Frequency settings of the interface protection of CEI 0-21:2016.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { cei0_21_2016_frequencySettings } from "pv-to-grid/grid";
+ * cei0_21_2016_frequencySettings({ setting: "overfrequencyNarrow", value: "setting" }).text; // "50.2"
+ * ```
+ */
 export const cei0_21_2016_frequencySettings = /* @__PURE__ */ table({
   id: "grid/cei-0-21-2016-frequency-settings",
   about: "frequency settings of the interface protection of CEI 0-21:2016",
@@ -42,7 +60,16 @@ export const cei0_21_2016_frequencySettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Delays of the interface protection of CEI 0-21:2016. @function */
+/**
+ * Delays of the interface protection of CEI 0-21:2016.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { cei0_21_2016_delays } from "pv-to-grid/grid";
+ * cei0_21_2016_delays({ setting: "overvoltage2", time: "delay" }).text; // "0.2"
+ * ```
+ */
 export const cei0_21_2016_delays = /* @__PURE__ */ table({
   id: "grid/cei-0-21-2016-delays",
   about: "delays of the interface protection of CEI 0-21:2016",

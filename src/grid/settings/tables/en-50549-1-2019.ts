@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage ranges of the interface protection of EN 50549-1:2019. @function */
+/**
+ * Voltage ranges of the interface protection of EN 50549-1:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { en50549_1_2019_voltageRanges } from "pv-to-grid/grid";
+ * en50549_1_2019_voltageRanges({ setting: "overvoltage2", value: "lowest" }).text; // "1"
+ * ```
+ */
 export const en50549_1_2019_voltageRanges = /* @__PURE__ */ table({
   id: "grid/en-50549-1-2019-voltage-ranges",
   about: "voltage ranges of the interface protection of EN 50549-1:2019",
@@ -20,7 +29,16 @@ export const en50549_1_2019_voltageRanges = /* @__PURE__ */ table({
   `,
 });
 
-/** Frequency ranges of the interface protection of EN 50549-1:2019. @function */
+/**
+ * Frequency ranges of the interface protection of EN 50549-1:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { en50549_1_2019_frequencyRanges } from "pv-to-grid/grid";
+ * en50549_1_2019_frequencyRanges({ setting: "overfrequency1", value: "lowest" }).text; // "50"
+ * ```
+ */
 export const en50549_1_2019_frequencyRanges = /* @__PURE__ */ table({
   id: "grid/en-50549-1-2019-frequency-ranges",
   about: "frequency ranges of the interface protection of EN 50549-1:2019",
@@ -42,7 +60,16 @@ export const en50549_1_2019_frequencyRanges = /* @__PURE__ */ table({
   `,
 });
 
-/** Time ranges of the interface protection of EN 50549-1:2019. @function */
+/**
+ * Time ranges of the interface protection of EN 50549-1:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { en50549_1_2019_timeRanges } from "pv-to-grid/grid";
+ * en50549_1_2019_timeRanges({ setting: "overvoltage2", time: "shortest" }).text; // "0.1"
+ * ```
+ */
 export const en50549_1_2019_timeRanges = /* @__PURE__ */ table({
   id: "grid/en-50549-1-2019-time-ranges",
   about: "time ranges of the interface protection of EN 50549-1:2019",
@@ -64,7 +91,16 @@ export const en50549_1_2019_timeRanges = /* @__PURE__ */ table({
   `,
 });
 
-/** Observation time before reconnection of EN 50549-1:2019. @function */
+/**
+ * Observation time before reconnection of EN 50549-1:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { en50549_1_2019_reconnectionTime } from "pv-to-grid/grid";
+ * en50549_1_2019_reconnectionTime({ setting: "reconnectionTime", value: "setting" }).text; // "60"
+ * ```
+ */
 export const en50549_1_2019_reconnectionTime = /* @__PURE__ */ table({
   id: "grid/en-50549-1-2019-reconnection-time",
   about: "observation time before reconnection of EN 50549-1:2019",
@@ -78,7 +114,16 @@ export const en50549_1_2019_reconnectionTime = /* @__PURE__ */ table({
   `,
 });
 
-/** Ramp after reconnection of EN 50549-1:2019. @function */
+/**
+ * Ramp after reconnection of EN 50549-1:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { en50549_1_2019_ramp } from "pv-to-grid/grid";
+ * en50549_1_2019_ramp({ setting: "ramp", value: "setting" }).text; // "10"
+ * ```
+ */
 export const en50549_1_2019_ramp = /* @__PURE__ */ table({
   id: "grid/en-50549-1-2019-ramp",
   about: "ramp after reconnection of EN 50549-1:2019",
@@ -92,7 +137,16 @@ export const en50549_1_2019_ramp = /* @__PURE__ */ table({
   `,
 });
 
-/** Droop of the response to frequency of EN 50549-1:2019. @function */
+/**
+ * Droop of the response to frequency of EN 50549-1:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { en50549_1_2019_droop } from "pv-to-grid/grid";
+ * en50549_1_2019_droop({ setting: "overfrequencyDroop", value: "setting" }).text; // "5"
+ * ```
+ */
 export const en50549_1_2019_droop = /* @__PURE__ */ table({
   id: "grid/en-50549-1-2019-droop",
   about: "droop of the response to frequency of EN 50549-1:2019",

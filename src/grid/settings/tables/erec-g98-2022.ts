@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage settings of the interface protection of EREC G98:2022. @function */
+/**
+ * Voltage settings of the interface protection of EREC G98:2022.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG98_2022_voltageSettings } from "pv-to-grid/grid";
+ * erecG98_2022_voltageSettings({ setting: "overvoltage2", value: "setting" }).text; // "1.19"
+ * ```
+ */
 export const erecG98_2022_voltageSettings = /* @__PURE__ */ table({
   id: "grid/erec-g98-2022-voltage-settings",
   about: "voltage settings of the interface protection of EREC G98:2022",
@@ -17,7 +26,16 @@ export const erecG98_2022_voltageSettings = /* @__PURE__ */ table({
   note: "of 230 V, line to neutral",
 });
 
-/** Frequency settings of the interface protection of EREC G98:2022. @function */
+/**
+ * Frequency settings of the interface protection of EREC G98:2022.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG98_2022_frequencySettings } from "pv-to-grid/grid";
+ * erecG98_2022_frequencySettings({ setting: "overfrequency1", value: "setting" }).text; // "52"
+ * ```
+ */
 export const erecG98_2022_frequencySettings = /* @__PURE__ */ table({
   id: "grid/erec-g98-2022-frequency-settings",
   about: "frequency settings of the interface protection of EREC G98:2022",
@@ -34,7 +52,16 @@ export const erecG98_2022_frequencySettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Rate-of-change-of-frequency setting of EREC G98:2022. @function */
+/**
+ * Rate-of-change-of-frequency setting of EREC G98:2022.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG98_2022_rateOfChangeOfFrequency } from "pv-to-grid/grid";
+ * erecG98_2022_rateOfChangeOfFrequency({ setting: "rateOfChangeOfFrequency", value: "setting" }).text; // "1"
+ * ```
+ */
 export const erecG98_2022_rateOfChangeOfFrequency = /* @__PURE__ */ table({
   id: "grid/erec-g98-2022-rate-of-change-of-frequency",
   about: "rate-of-change-of-frequency setting of EREC G98:2022",
@@ -48,7 +75,16 @@ export const erecG98_2022_rateOfChangeOfFrequency = /* @__PURE__ */ table({
   `,
 });
 
-/** Trip delays of the interface protection of EREC G98:2022. @function */
+/**
+ * Trip delays of the interface protection of EREC G98:2022.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG98_2022_delays } from "pv-to-grid/grid";
+ * erecG98_2022_delays({ setting: "overvoltage2", time: "delay" }).text; // "0.5"
+ * ```
+ */
 export const erecG98_2022_delays = /* @__PURE__ */ table({
   id: "grid/erec-g98-2022-delays",
   about: "trip delays of the interface protection of EREC G98:2022",
@@ -68,7 +104,16 @@ export const erecG98_2022_delays = /* @__PURE__ */ table({
   `,
 });
 
-/** Observation time before reconnection of EREC G98:2022. @function */
+/**
+ * Observation time before reconnection of EREC G98:2022.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG98_2022_reconnectionTime } from "pv-to-grid/grid";
+ * erecG98_2022_reconnectionTime({ setting: "reconnectionTime", value: "setting" }).text; // "60"
+ * ```
+ */
 export const erecG98_2022_reconnectionTime = /* @__PURE__ */ table({
   id: "grid/erec-g98-2022-reconnection-time",
   about: "observation time before reconnection of EREC G98:2022",
@@ -82,7 +127,16 @@ export const erecG98_2022_reconnectionTime = /* @__PURE__ */ table({
   `,
 });
 
-/** Droop of the response to overfrequency of EREC G98:2022. @function */
+/**
+ * Droop of the response to overfrequency of EREC G98:2022.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG98_2022_droop } from "pv-to-grid/grid";
+ * erecG98_2022_droop({ setting: "overfrequencyDroop", value: "setting" }).text; // "10"
+ * ```
+ */
 export const erecG98_2022_droop = /* @__PURE__ */ table({
   id: "grid/erec-g98-2022-droop",
   about: "droop of the response to overfrequency of EREC G98:2022",

@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage settings of the interface protection of EREC G99:2019. @function */
+/**
+ * Voltage settings of the interface protection of EREC G99:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG99_2019_voltageSettings } from "pv-to-grid/grid";
+ * erecG99_2019_voltageSettings({ setting: "overvoltage2", value: "setting" }).text; // "1.19"
+ * ```
+ */
 export const erecG99_2019_voltageSettings = /* @__PURE__ */ table({
   id: "grid/erec-g99-2019-voltage-settings",
   about: "voltage settings of the interface protection of EREC G99:2019",
@@ -17,7 +26,16 @@ export const erecG99_2019_voltageSettings = /* @__PURE__ */ table({
   note: "of 230 V, line to neutral",
 });
 
-/** Frequency settings of the interface protection of EREC G99:2019. @function */
+/**
+ * Frequency settings of the interface protection of EREC G99:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG99_2019_frequencySettings } from "pv-to-grid/grid";
+ * erecG99_2019_frequencySettings({ setting: "overfrequency1", value: "setting" }).text; // "52"
+ * ```
+ */
 export const erecG99_2019_frequencySettings = /* @__PURE__ */ table({
   id: "grid/erec-g99-2019-frequency-settings",
   about: "frequency settings of the interface protection of EREC G99:2019",
@@ -34,7 +52,16 @@ export const erecG99_2019_frequencySettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Rate-of-change-of-frequency setting of EREC G99:2019. @function */
+/**
+ * Rate-of-change-of-frequency setting of EREC G99:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG99_2019_rateOfChangeOfFrequency } from "pv-to-grid/grid";
+ * erecG99_2019_rateOfChangeOfFrequency({ setting: "rateOfChangeOfFrequency", value: "setting" }).text; // "1"
+ * ```
+ */
 export const erecG99_2019_rateOfChangeOfFrequency = /* @__PURE__ */ table({
   id: "grid/erec-g99-2019-rate-of-change-of-frequency",
   about: "rate-of-change-of-frequency setting of EREC G99:2019",
@@ -48,7 +75,16 @@ export const erecG99_2019_rateOfChangeOfFrequency = /* @__PURE__ */ table({
   `,
 });
 
-/** Trip delays of the interface protection of EREC G99:2019. @function */
+/**
+ * Trip delays of the interface protection of EREC G99:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG99_2019_delays } from "pv-to-grid/grid";
+ * erecG99_2019_delays({ setting: "overvoltage2", time: "delay" }).text; // "0.5"
+ * ```
+ */
 export const erecG99_2019_delays = /* @__PURE__ */ table({
   id: "grid/erec-g99-2019-delays",
   about: "trip delays of the interface protection of EREC G99:2019",
@@ -72,7 +108,16 @@ export const erecG99_2019_delays = /* @__PURE__ */ table({
   `,
 });
 
-/** Observation time before reconnection of EREC G99:2019. @function */
+/**
+ * Observation time before reconnection of EREC G99:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG99_2019_reconnectionTime } from "pv-to-grid/grid";
+ * erecG99_2019_reconnectionTime({ setting: "reconnectionTime", value: "setting" }).text; // "60"
+ * ```
+ */
 export const erecG99_2019_reconnectionTime = /* @__PURE__ */ table({
   id: "grid/erec-g99-2019-reconnection-time",
   about: "observation time before reconnection of EREC G99:2019",
@@ -86,7 +131,16 @@ export const erecG99_2019_reconnectionTime = /* @__PURE__ */ table({
   `,
 });
 
-/** Droop of the response to overfrequency of EREC G99:2019. @function */
+/**
+ * Droop of the response to overfrequency of EREC G99:2019.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { erecG99_2019_droop } from "pv-to-grid/grid";
+ * erecG99_2019_droop({ setting: "overfrequencyDroop", value: "setting" }).text; // "10"
+ * ```
+ */
 export const erecG99_2019_droop = /* @__PURE__ */ table({
   id: "grid/erec-g99-2019-droop",
   about: "droop of the response to overfrequency of EREC G99:2019",

@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Bands of frequency in which a connection is to stay connected, Regulation (EU) 2016/1388. @function */
+/**
+ * Bands of frequency in which a connection is to stay connected, Regulation (EU) 2016/1388.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { eu2016_1388_frequencyBand } from "pv-to-grid/grid";
+ * eu2016_1388_frequencyBand({ band: "Continental Europe 1", bound: "from" }).text; // "47.5"
+ * ```
+ */
 export const eu2016_1388_frequencyBand = /* @__PURE__ */ table({
   id: "grid/eu-2016-1388-frequency-band",
   about: "bands of frequency in which a connection is to stay connected, Regulation (EU) 2016/1388",
@@ -36,7 +45,16 @@ export const eu2016_1388_frequencyBand = /* @__PURE__ */ table({
   note: "the band from 49 to 51 Hz has no end of time; generators: Regulation (EU) 2016/631, recalled as the same",
 });
 
-/** Least time that a connection is to stay connected in a band of frequency, Regulation (EU) 2016/1388. @function */
+/**
+ * Least time that a connection is to stay connected in a band of frequency, Regulation (EU) 2016/1388.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { eu2016_1388_frequencyTime } from "pv-to-grid/grid";
+ * eu2016_1388_frequencyTime({ band: "Continental Europe 1" }).text; // "1800"
+ * ```
+ */
 export const eu2016_1388_frequencyTime = /* @__PURE__ */ table({
   id: "grid/eu-2016-1388-frequency-time",
   about: "least time that a connection is to stay connected in a band of frequency, Regulation (EU) 2016/1388",

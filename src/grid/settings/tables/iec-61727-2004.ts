@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage limits of IEC 61727:2004. @function */
+/**
+ * Voltage limits of IEC 61727:2004.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { iec61727_2004_voltageLimits } from "pv-to-grid/grid";
+ * iec61727_2004_voltageLimits({ setting: "overvoltage2", value: "setting" }).text; // "1.35"
+ * ```
+ */
 export const iec61727_2004_voltageLimits = /* @__PURE__ */ table({
   id: "grid/iec-61727-2004-voltage-limits",
   about: "voltage limits of IEC 61727:2004",
@@ -17,7 +26,16 @@ export const iec61727_2004_voltageLimits = /* @__PURE__ */ table({
   `,
 });
 
-/** Deviation from the nominal frequency at which a unit of IEC 61727:2004 is to trip. @function */
+/**
+ * Deviation from the nominal frequency at which a unit of IEC 61727:2004 is to trip.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { iec61727_2004_frequencyDeviation } from "pv-to-grid/grid";
+ * iec61727_2004_frequencyDeviation({ setting: "overfrequency1", value: "setting" }).text; // "1"
+ * ```
+ */
 export const iec61727_2004_frequencyDeviation = /* @__PURE__ */ table({
   id: "grid/iec-61727-2004-frequency-deviation",
   about: "deviation from the nominal frequency at which a unit of IEC 61727:2004 is to trip",
@@ -32,7 +50,16 @@ export const iec61727_2004_frequencyDeviation = /* @__PURE__ */ table({
   `,
 });
 
-/** Longest trip times of IEC 61727:2004. @function */
+/**
+ * Longest trip times of IEC 61727:2004.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { iec61727_2004_tripTimes } from "pv-to-grid/grid";
+ * iec61727_2004_tripTimes({ setting: "overvoltage2", time: "clearing" }).text; // "0.05"
+ * ```
+ */
 export const iec61727_2004_tripTimes = /* @__PURE__ */ table({
   id: "grid/iec-61727-2004-trip-times",
   about: "longest trip times of IEC 61727:2004",
@@ -51,7 +78,16 @@ export const iec61727_2004_tripTimes = /* @__PURE__ */ table({
   `,
 });
 
-/** Delay before reconnection of IEC 61727:2004. @function */
+/**
+ * Delay before reconnection of IEC 61727:2004.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { iec61727_2004_reconnectionTime } from "pv-to-grid/grid";
+ * iec61727_2004_reconnectionTime({ setting: "reconnectionTime", value: "lowest" }).text; // "20"
+ * ```
+ */
 export const iec61727_2004_reconnectionTime = /* @__PURE__ */ table({
   id: "grid/iec-61727-2004-reconnection-time",
   about: "delay before reconnection of IEC 61727:2004",

@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltages of the volt-var curves of IEEE 1547.1:2020. @function */
+/**
+ * Voltages of the volt-var curves of IEEE 1547.1:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_1_2020_voltVarVoltage } from "pv-to-grid/grid";
+ * ieee1547_1_2020_voltVarVoltage({ curve: "1 A", point: "reference" }).text; // "1"
+ * ```
+ */
 export const ieee1547_1_2020_voltVarVoltage = /* @__PURE__ */ table({
   id: "grid/ieee-1547-1-2020-volt-var-voltage",
   about: "voltages of the volt-var curves of IEEE 1547.1:2020",
@@ -18,7 +27,16 @@ export const ieee1547_1_2020_voltVarVoltage = /* @__PURE__ */ table({
   note: "curve 1 by normal category, curves 2 and 3 for both",
 });
 
-/** Reactive power of the volt-var curves of IEEE 1547.1:2020. @function */
+/**
+ * Reactive power of the volt-var curves of IEEE 1547.1:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_1_2020_voltVarReactive } from "pv-to-grid/grid";
+ * ieee1547_1_2020_voltVarReactive({ curve: "1 A", point: "1" }).text; // "0.25"
+ * ```
+ */
 export const ieee1547_1_2020_voltVarReactive = /* @__PURE__ */ table({
   id: "grid/ieee-1547-1-2020-volt-var-reactive",
   about: "reactive power of the volt-var curves of IEEE 1547.1:2020",
@@ -36,7 +54,16 @@ export const ieee1547_1_2020_voltVarReactive = /* @__PURE__ */ table({
   note: "curve 1 as a share of the rated apparent power, curves 2 and 3 of the rated reactive power; injecting where positive",
 });
 
-/** Open-loop response time of the volt-var curves of IEEE 1547.1:2020. @function */
+/**
+ * Open-loop response time of the volt-var curves of IEEE 1547.1:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_1_2020_voltVarResponseTime } from "pv-to-grid/grid";
+ * ieee1547_1_2020_voltVarResponseTime({ curve: "1 A" }).text; // "10"
+ * ```
+ */
 export const ieee1547_1_2020_voltVarResponseTime = /* @__PURE__ */ table({
   id: "grid/ieee-1547-1-2020-volt-var-response-time",
   about: "open-loop response time of the volt-var curves of IEEE 1547.1:2020",
@@ -52,7 +79,16 @@ export const ieee1547_1_2020_voltVarResponseTime = /* @__PURE__ */ table({
   `,
 });
 
-/** Voltages of the volt-watt curves of IEEE 1547.1:2020. @function */
+/**
+ * Voltages of the volt-watt curves of IEEE 1547.1:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_1_2020_voltWattVoltage } from "pv-to-grid/grid";
+ * ieee1547_1_2020_voltWattVoltage({ curve: "1", point: "1" }).text; // "1.06"
+ * ```
+ */
 export const ieee1547_1_2020_voltWattVoltage = /* @__PURE__ */ table({
   id: "grid/ieee-1547-1-2020-volt-watt-voltage",
   about: "voltages of the volt-watt curves of IEEE 1547.1:2020",
@@ -69,7 +105,16 @@ export const ieee1547_1_2020_voltWattVoltage = /* @__PURE__ */ table({
   note: "disabled by default in IEEE 1547-2018, as recalled",
 });
 
-/** Active power of the volt-watt curves of IEEE 1547.1:2020. @function */
+/**
+ * Active power of the volt-watt curves of IEEE 1547.1:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_1_2020_voltWattActive } from "pv-to-grid/grid";
+ * ieee1547_1_2020_voltWattActive({ curve: "1", point: "1" }).text; // "1"
+ * ```
+ */
 export const ieee1547_1_2020_voltWattActive = /* @__PURE__ */ table({
   id: "grid/ieee-1547-1-2020-volt-watt-active",
   about: "active power of the volt-watt curves of IEEE 1547.1:2020",
@@ -86,7 +131,16 @@ export const ieee1547_1_2020_voltWattActive = /* @__PURE__ */ table({
   note: "point 2 is the lesser of 0.2 and the least power of the unit",
 });
 
-/** Open-loop response time of the volt-watt curves of IEEE 1547.1:2020. @function */
+/**
+ * Open-loop response time of the volt-watt curves of IEEE 1547.1:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_1_2020_voltWattResponseTime } from "pv-to-grid/grid";
+ * ieee1547_1_2020_voltWattResponseTime({ curve: "1" }).text; // "10"
+ * ```
+ */
 export const ieee1547_1_2020_voltWattResponseTime = /* @__PURE__ */ table({
   id: "grid/ieee-1547-1-2020-volt-watt-response-time",
   about: "open-loop response time of the volt-watt curves of IEEE 1547.1:2020",
@@ -101,7 +155,16 @@ export const ieee1547_1_2020_voltWattResponseTime = /* @__PURE__ */ table({
   `,
 });
 
-/** Active power of the watt-var curves of IEEE 1547.1:2020. @function */
+/**
+ * Active power of the watt-var curves of IEEE 1547.1:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_1_2020_wattVarActive } from "pv-to-grid/grid";
+ * ieee1547_1_2020_wattVarActive({ curve: "1 A", point: "1" }).text; // "0.2"
+ * ```
+ */
 export const ieee1547_1_2020_wattVarActive = /* @__PURE__ */ table({
   id: "grid/ieee-1547-1-2020-watt-var-active",
   about: "active power of the watt-var curves of IEEE 1547.1:2020",
@@ -122,7 +185,16 @@ export const ieee1547_1_2020_wattVarActive = /* @__PURE__ */ table({
   note: "point 1 is the greater of 0.2 and the least power of the unit, as recalled",
 });
 
-/** Reactive power of the watt-var curves of IEEE 1547.1:2020. @function */
+/**
+ * Reactive power of the watt-var curves of IEEE 1547.1:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_1_2020_wattVarReactive } from "pv-to-grid/grid";
+ * ieee1547_1_2020_wattVarReactive({ curve: "1 A", point: "1" }).text; // "0"
+ * ```
+ */
 export const ieee1547_1_2020_wattVarReactive = /* @__PURE__ */ table({
   id: "grid/ieee-1547-1-2020-watt-var-reactive",
   about: "reactive power of the watt-var curves of IEEE 1547.1:2020",

@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage of the ride-through tests of IEEE 1547.1:2020. @function */
+/**
+ * Voltage of the ride-through tests of IEEE 1547.1:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_1_2020_rideThroughVoltage } from "pv-to-grid/grid";
+ * ieee1547_1_2020_rideThroughVoltage({ test: "II low A" }).text; // "0.94"
+ * ```
+ */
 export const ieee1547_1_2020_rideThroughVoltage = /* @__PURE__ */ table({
   id: "grid/ieee-1547-1-2020-ride-through-voltage",
   about: "voltage of the ride-through tests of IEEE 1547.1:2020",
@@ -35,7 +44,16 @@ export const ieee1547_1_2020_rideThroughVoltage = /* @__PURE__ */ table({
   note: "before the margin of the test",
 });
 
-/** Least duration of the ride-through tests of IEEE 1547.1:2020. @function */
+/**
+ * Least duration of the ride-through tests of IEEE 1547.1:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_1_2020_rideThroughTime } from "pv-to-grid/grid";
+ * ieee1547_1_2020_rideThroughTime({ test: "II low A" }).text; // "10"
+ * ```
+ */
 export const ieee1547_1_2020_rideThroughTime = /* @__PURE__ */ table({
   id: "grid/ieee-1547-1-2020-ride-through-time",
   about: "least duration of the ride-through tests of IEEE 1547.1:2020",

@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage at which a unit of IEEE 1547:2003 is to trip. @function */
+/**
+ * Voltage at which a unit of IEEE 1547:2003 is to trip.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2003_voltageTrip } from "pv-to-grid/grid";
+ * ieee1547_2003_voltageTrip({ setting: "overvoltage2", value: "setting" }).text; // "1.2"
+ * ```
+ */
 export const ieee1547_2003_voltageTrip = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2003-voltage-trip",
   about: "voltage at which a unit of IEEE 1547:2003 is to trip",
@@ -19,7 +28,16 @@ export const ieee1547_2003_voltageTrip = /* @__PURE__ */ table({
   `,
 });
 
-/** Frequency at which a unit of IEEE 1547:2003 is to trip. @function */
+/**
+ * Frequency at which a unit of IEEE 1547:2003 is to trip.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2003_frequencyTrip } from "pv-to-grid/grid";
+ * ieee1547_2003_frequencyTrip({ setting: "overfrequency1", value: "setting" }).text; // "60.5"
+ * ```
+ */
 export const ieee1547_2003_frequencyTrip = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2003-frequency-trip",
   about: "frequency at which a unit of IEEE 1547:2003 is to trip",
@@ -37,7 +55,16 @@ export const ieee1547_2003_frequencyTrip = /* @__PURE__ */ table({
   note: "units up to 30 kW",
 });
 
-/** Clearing time of the trips of IEEE 1547:2003. @function */
+/**
+ * Clearing time of the trips of IEEE 1547:2003.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2003_clearingTime } from "pv-to-grid/grid";
+ * ieee1547_2003_clearingTime({ setting: "overvoltage2", time: "clearing" }).text; // "0.16"
+ * ```
+ */
 export const ieee1547_2003_clearingTime = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2003-clearing-time",
   about: "clearing time of the trips of IEEE 1547:2003",
@@ -56,7 +83,16 @@ export const ieee1547_2003_clearingTime = /* @__PURE__ */ table({
   `,
 });
 
-/** Longest delay before reconnection of IEEE 1547:2003. @function */
+/**
+ * Longest delay before reconnection of IEEE 1547:2003.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2003_reconnectionTime } from "pv-to-grid/grid";
+ * ieee1547_2003_reconnectionTime({ setting: "reconnectionTime", value: "setting" }).text; // "300"
+ * ```
+ */
 export const ieee1547_2003_reconnectionTime = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2003-reconnection-time",
   about: "longest delay before reconnection of IEEE 1547:2003",

@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Dead band of the frequency droop of IEEE 1547:2018. @function */
+/**
+ * Dead band of the frequency droop of IEEE 1547:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2018_droopDeadBand } from "pv-to-grid/grid";
+ * ieee1547_2018_droopDeadBand({ setting: "droopDeadBand", category: "I", value: "setting" }).text; // "0.036"
+ * ```
+ */
 export const ieee1547_2018_droopDeadBand = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2018-droop-dead-band",
   about: "dead band of the frequency droop of IEEE 1547:2018",
@@ -19,7 +28,16 @@ export const ieee1547_2018_droopDeadBand = /* @__PURE__ */ table({
   note: "lowest: that of the second test characteristic",
 });
 
-/** Droop of the frequency droop of IEEE 1547:2018. @function */
+/**
+ * Droop of the frequency droop of IEEE 1547:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2018_droop } from "pv-to-grid/grid";
+ * ieee1547_2018_droop({ setting: "frequencyDroop", category: "I", value: "setting" }).text; // "0.05"
+ * ```
+ */
 export const ieee1547_2018_droop = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2018-droop",
   about: "droop of the frequency droop of IEEE 1547:2018",
@@ -37,7 +55,16 @@ export const ieee1547_2018_droop = /* @__PURE__ */ table({
   `,
 });
 
-/** Open-loop response time of the frequency droop of IEEE 1547:2018. @function */
+/**
+ * Open-loop response time of the frequency droop of IEEE 1547:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2018_droopResponseTime } from "pv-to-grid/grid";
+ * ieee1547_2018_droopResponseTime({ setting: "droopResponseTime", category: "I", value: "setting" }).text; // "5"
+ * ```
+ */
 export const ieee1547_2018_droopResponseTime = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2018-droop-response-time",
   about: "open-loop response time of the frequency droop of IEEE 1547:2018",

@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage at which a unit of IEEE 1547:2018 is to trip. @function */
+/**
+ * Voltage at which a unit of IEEE 1547:2018 is to trip.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2018_voltageTrip } from "pv-to-grid/grid";
+ * ieee1547_2018_voltageTrip({ setting: "overvoltage2", category: "I", value: "setting" }).text; // "1.2"
+ * ```
+ */
 export const ieee1547_2018_voltageTrip = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2018-voltage-trip",
   about: "voltage at which a unit of IEEE 1547:2018 is to trip",
@@ -18,7 +27,16 @@ export const ieee1547_2018_voltageTrip = /* @__PURE__ */ table({
   note: "abnormal operating category; overvoltage 2 is fixed",
 });
 
-/** Longest clearing time of the voltage trips of IEEE 1547:2018. @function */
+/**
+ * Longest clearing time of the voltage trips of IEEE 1547:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2018_voltageTripTime } from "pv-to-grid/grid";
+ * ieee1547_2018_voltageTripTime({ setting: "overvoltage2", category: "I", time: "clearing" }).text; // "0.16"
+ * ```
+ */
 export const ieee1547_2018_voltageTripTime = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2018-voltage-trip-time",
   about: "longest clearing time of the voltage trips of IEEE 1547:2018",
@@ -36,7 +54,16 @@ export const ieee1547_2018_voltageTripTime = /* @__PURE__ */ table({
   note: "clearing: the longest time to the end of energising",
 });
 
-/** Frequency at which a unit of IEEE 1547:2018 is to trip. @function */
+/**
+ * Frequency at which a unit of IEEE 1547:2018 is to trip.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2018_frequencyTrip } from "pv-to-grid/grid";
+ * ieee1547_2018_frequencyTrip({ setting: "overfrequency2", value: "setting" }).text; // "62"
+ * ```
+ */
 export const ieee1547_2018_frequencyTrip = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2018-frequency-trip",
   about: "frequency at which a unit of IEEE 1547:2018 is to trip",
@@ -53,7 +80,16 @@ export const ieee1547_2018_frequencyTrip = /* @__PURE__ */ table({
   `,
 });
 
-/** Longest clearing time of the frequency trips of IEEE 1547:2018. @function */
+/**
+ * Longest clearing time of the frequency trips of IEEE 1547:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2018_frequencyTripTime } from "pv-to-grid/grid";
+ * ieee1547_2018_frequencyTripTime({ setting: "overfrequency2", time: "clearing" }).text; // "0.16"
+ * ```
+ */
 export const ieee1547_2018_frequencyTripTime = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2018-frequency-trip-time",
   about: "longest clearing time of the frequency trips of IEEE 1547:2018",
@@ -70,7 +106,16 @@ export const ieee1547_2018_frequencyTripTime = /* @__PURE__ */ table({
   `,
 });
 
-/** Rate of change of frequency that a unit of IEEE 1547:2018 is to ride through. @function */
+/**
+ * Rate of change of frequency that a unit of IEEE 1547:2018 is to ride through.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2018_rateOfChangeOfFrequency } from "pv-to-grid/grid";
+ * ieee1547_2018_rateOfChangeOfFrequency({ setting: "rideThroughRate", category: "I", value: "setting" }).text; // "0.5"
+ * ```
+ */
 export const ieee1547_2018_rateOfChangeOfFrequency = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2018-rate-of-change-of-frequency",
   about: "rate of change of frequency that a unit of IEEE 1547:2018 is to ride through",
@@ -84,7 +129,16 @@ export const ieee1547_2018_rateOfChangeOfFrequency = /* @__PURE__ */ table({
   `,
 });
 
-/** Voltage window for entering service of IEEE 1547:2018. @function */
+/**
+ * Voltage window for entering service of IEEE 1547:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2018_enterServiceVoltage } from "pv-to-grid/grid";
+ * ieee1547_2018_enterServiceVoltage({ setting: "reconnectionVoltageLow", value: "setting" }).text; // "0.917"
+ * ```
+ */
 export const ieee1547_2018_enterServiceVoltage = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2018-enter-service-voltage",
   about: "voltage window for entering service of IEEE 1547:2018",
@@ -101,7 +155,16 @@ export const ieee1547_2018_enterServiceVoltage = /* @__PURE__ */ table({
   note: "the ranges are recalled; the test cases of IEEE 1547.1 use these ends",
 });
 
-/** Frequency window for entering service of IEEE 1547:2018. @function */
+/**
+ * Frequency window for entering service of IEEE 1547:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2018_enterServiceFrequency } from "pv-to-grid/grid";
+ * ieee1547_2018_enterServiceFrequency({ setting: "reconnectionFrequencyLow", value: "setting" }).text; // "59.5"
+ * ```
+ */
 export const ieee1547_2018_enterServiceFrequency = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2018-enter-service-frequency",
   about: "frequency window for entering service of IEEE 1547:2018",
@@ -118,7 +181,16 @@ export const ieee1547_2018_enterServiceFrequency = /* @__PURE__ */ table({
   note: "the ranges are recalled; the test cases of IEEE 1547.1 use these ends",
 });
 
-/** Delay and ramp for entering service of IEEE 1547:2018. @function */
+/**
+ * Delay and ramp for entering service of IEEE 1547:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ieee1547_2018_enterServiceTime } from "pv-to-grid/grid";
+ * ieee1547_2018_enterServiceTime({ setting: "reconnectionTime", value: "setting" }).text; // "300"
+ * ```
+ */
 export const ieee1547_2018_enterServiceTime = /* @__PURE__ */ table({
   id: "grid/ieee-1547-2018-enter-service-time",
   about: "delay and ramp for entering service of IEEE 1547:2018",

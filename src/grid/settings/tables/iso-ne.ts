@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage at which a unit of the New England source requirements is to trip. @function */
+/**
+ * Voltage at which a unit of the New England source requirements is to trip.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { isoNe_2018_voltageTrip } from "pv-to-grid/grid";
+ * isoNe_2018_voltageTrip({ setting: "overvoltage2", value: "setting" }).text; // "1.2"
+ * ```
+ */
 export const isoNe_2018_voltageTrip = /* @__PURE__ */ table({
   id: "grid/iso-ne-2018-voltage-trip",
   about: "voltage at which a unit of the New England source requirements is to trip",
@@ -17,7 +26,16 @@ export const isoNe_2018_voltageTrip = /* @__PURE__ */ table({
   `,
 });
 
-/** Frequency at which a unit of the New England source requirements is to trip. @function */
+/**
+ * Frequency at which a unit of the New England source requirements is to trip.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { isoNe_2018_frequencyTrip } from "pv-to-grid/grid";
+ * isoNe_2018_frequencyTrip({ setting: "overfrequency2", value: "setting" }).text; // "62"
+ * ```
+ */
 export const isoNe_2018_frequencyTrip = /* @__PURE__ */ table({
   id: "grid/iso-ne-2018-frequency-trip",
   about: "frequency at which a unit of the New England source requirements is to trip",
@@ -34,7 +52,16 @@ export const isoNe_2018_frequencyTrip = /* @__PURE__ */ table({
   `,
 });
 
-/** Trip time of the New England source requirements. @function */
+/**
+ * Trip time of the New England source requirements.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { isoNe_2018_clearingTime } from "pv-to-grid/grid";
+ * isoNe_2018_clearingTime({ setting: "overvoltage2", time: "clearing" }).text; // "0.16"
+ * ```
+ */
 export const isoNe_2018_clearingTime = /* @__PURE__ */ table({
   id: "grid/iso-ne-2018-clearing-time",
   about: "trip time of the New England source requirements",

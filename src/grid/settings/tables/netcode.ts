@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Overvoltage setting of the Netcode elektriciteit before the proposal of 2023. @function */
+/**
+ * Overvoltage setting of the Netcode elektriciteit before the proposal of 2023.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { netcode_undated_voltageSettings } from "pv-to-grid/grid";
+ * netcode_undated_voltageSettings({ setting: "overvoltage1", value: "setting" }).text; // "1.1"
+ * ```
+ */
 export const netcode_undated_voltageSettings = /* @__PURE__ */ table({
   id: "grid/netcode-undated-voltage-settings",
   about: "overvoltage setting of the Netcode elektriciteit before the proposal of 2023",

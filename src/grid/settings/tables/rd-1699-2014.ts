@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage settings of Real Decreto 1699/2011, text of 2014. @function */
+/**
+ * Voltage settings of Real Decreto 1699/2011, text of 2014.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rd1699_2014_voltageSettings } from "pv-to-grid/grid";
+ * rd1699_2014_voltageSettings({ setting: "overvoltage2", value: "setting" }).text; // "1.15"
+ * ```
+ */
 export const rd1699_2014_voltageSettings = /* @__PURE__ */ table({
   id: "grid/rd-1699-2014-voltage-settings",
   about: "voltage settings of Real Decreto 1699/2011, text of 2014",
@@ -17,7 +26,16 @@ export const rd1699_2014_voltageSettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Frequency settings of Real Decreto 1699/2011, text of 2014. @function */
+/**
+ * Frequency settings of Real Decreto 1699/2011, text of 2014.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rd1699_2014_frequencySettings } from "pv-to-grid/grid";
+ * rd1699_2014_frequencySettings({ setting: "overfrequency1", value: "setting" }).text; // "51"
+ * ```
+ */
 export const rd1699_2014_frequencySettings = /* @__PURE__ */ table({
   id: "grid/rd-1699-2014-frequency-settings",
   about: "frequency settings of Real Decreto 1699/2011, text of 2014",
@@ -34,7 +52,16 @@ export const rd1699_2014_frequencySettings = /* @__PURE__ */ table({
   note: "reconnection after an overfrequency trip only at 50 Hz or less",
 });
 
-/** Times of Real Decreto 1699/2011, text of 2014. @function */
+/**
+ * Times of Real Decreto 1699/2011, text of 2014.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rd1699_2014_times } from "pv-to-grid/grid";
+ * rd1699_2014_times({ setting: "overvoltage2", time: "clearing" }).text; // "0.2"
+ * ```
+ */
 export const rd1699_2014_times = /* @__PURE__ */ table({
   id: "grid/rd-1699-2014-times",
   about: "times of Real Decreto 1699/2011, text of 2014",

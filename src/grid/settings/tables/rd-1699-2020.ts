@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage settings of Real Decreto 1699/2011, text of 2020. @function */
+/**
+ * Voltage settings of Real Decreto 1699/2011, text of 2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rd1699_2020_voltageSettings } from "pv-to-grid/grid";
+ * rd1699_2020_voltageSettings({ setting: "overvoltage2", value: "setting" }).text; // "1.15"
+ * ```
+ */
 export const rd1699_2020_voltageSettings = /* @__PURE__ */ table({
   id: "grid/rd-1699-2020-voltage-settings",
   about: "voltage settings of Real Decreto 1699/2011, text of 2020",
@@ -17,7 +26,16 @@ export const rd1699_2020_voltageSettings = /* @__PURE__ */ table({
   note: "the text holds no figures any more; its table was not seen",
 });
 
-/** Highest frequency for reconnection of Real Decreto 1699/2011, text of 2020. @function */
+/**
+ * Highest frequency for reconnection of Real Decreto 1699/2011, text of 2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rd1699_2020_reconnectionFrequency } from "pv-to-grid/grid";
+ * rd1699_2020_reconnectionFrequency({ setting: "reconnectionFrequencyHigh", value: "setting" }).text; // "50"
+ * ```
+ */
 export const rd1699_2020_reconnectionFrequency = /* @__PURE__ */ table({
   id: "grid/rd-1699-2020-reconnection-frequency",
   about: "highest frequency for reconnection of Real Decreto 1699/2011, text of 2020",
@@ -32,7 +50,16 @@ export const rd1699_2020_reconnectionFrequency = /* @__PURE__ */ table({
   note: "after an overfrequency trip",
 });
 
-/** Times of Real Decreto 1699/2011, text of 2020. @function */
+/**
+ * Times of Real Decreto 1699/2011, text of 2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rd1699_2020_times } from "pv-to-grid/grid";
+ * rd1699_2020_times({ setting: "overvoltage2", time: "clearing" }).text; // "0.2"
+ * ```
+ */
 export const rd1699_2020_times = /* @__PURE__ */ table({
   id: "grid/rd-1699-2020-times",
   about: "times of Real Decreto 1699/2011, text of 2020",

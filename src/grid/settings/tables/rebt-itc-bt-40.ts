@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage settings of REBT ITC-BT-40. @function */
+/**
+ * Voltage settings of REBT ITC-BT-40.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rebt_2002_voltageSettings } from "pv-to-grid/grid";
+ * rebt_2002_voltageSettings({ setting: "overvoltage1", value: "setting" }).text; // "1.1"
+ * ```
+ */
 export const rebt_2002_voltageSettings = /* @__PURE__ */ table({
   id: "grid/rebt-2002-voltage-settings",
   about: "voltage settings of REBT ITC-BT-40",
@@ -15,7 +24,16 @@ export const rebt_2002_voltageSettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Frequency settings of REBT ITC-BT-40. @function */
+/**
+ * Frequency settings of REBT ITC-BT-40.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rebt_2002_frequencySettings } from "pv-to-grid/grid";
+ * rebt_2002_frequencySettings({ setting: "overfrequency1", value: "setting" }).text; // "51"
+ * ```
+ */
 export const rebt_2002_frequencySettings = /* @__PURE__ */ table({
   id: "grid/rebt-2002-frequency-settings",
   about: "frequency settings of REBT ITC-BT-40",
@@ -31,7 +49,16 @@ export const rebt_2002_frequencySettings = /* @__PURE__ */ table({
   note: "narrower than the European network codes, which prevail",
 });
 
-/** Times of REBT ITC-BT-40. @function */
+/**
+ * Times of REBT ITC-BT-40.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rebt_2002_times } from "pv-to-grid/grid";
+ * rebt_2002_times({ setting: "overvoltage1", time: "clearing" }).text; // "0.5"
+ * ```
+ */
 export const rebt_2002_times = /* @__PURE__ */ table({
   id: "grid/rebt-2002-times",
   about: "times of REBT ITC-BT-40",

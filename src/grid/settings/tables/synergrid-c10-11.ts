@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Overvoltage setting of Synergrid C10/11. @function */
+/**
+ * Overvoltage setting of Synergrid C10/11.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { synergridC10_11_undated_voltageSettings } from "pv-to-grid/grid";
+ * synergridC10_11_undated_voltageSettings({ setting: "overvoltage1", value: "setting" }).text; // "1.1"
+ * ```
+ */
 export const synergridC10_11_undated_voltageSettings = /* @__PURE__ */ table({
   id: "grid/synergrid-c10-11-undated-voltage-settings",
   about: "overvoltage setting of Synergrid C10/11",
@@ -15,7 +24,16 @@ export const synergridC10_11_undated_voltageSettings = /* @__PURE__ */ table({
   note: "230 V + 10 %; the time was not printed",
 });
 
-/** Observation times before reconnection of Synergrid C10/11. @function */
+/**
+ * Observation times before reconnection of Synergrid C10/11.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { synergridC10_11_undated_reconnectionTime } from "pv-to-grid/grid";
+ * synergridC10_11_undated_reconnectionTime({ setting: "reconnectionTime", value: "setting" }).text; // "60"
+ * ```
+ */
 export const synergridC10_11_undated_reconnectionTime = /* @__PURE__ */ table({
   id: "grid/synergrid-c10-11-undated-reconnection-time",
   about: "observation times before reconnection of Synergrid C10/11",

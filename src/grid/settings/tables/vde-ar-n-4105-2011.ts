@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage settings of VDE-AR-N 4105:2011. @function */
+/**
+ * Voltage settings of VDE-AR-N 4105:2011.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2011_voltageSettings } from "pv-to-grid/grid";
+ * vdeArN4105_2011_voltageSettings({ setting: "overvoltage2", value: "setting" }).text; // "1.15"
+ * ```
+ */
 export const vdeArN4105_2011_voltageSettings = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2011-voltage-settings",
   about: "voltage settings of VDE-AR-N 4105:2011",
@@ -16,7 +25,16 @@ export const vdeArN4105_2011_voltageSettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Frequency settings of VDE-AR-N 4105:2011. @function */
+/**
+ * Frequency settings of VDE-AR-N 4105:2011.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2011_frequencySettings } from "pv-to-grid/grid";
+ * vdeArN4105_2011_frequencySettings({ setting: "overfrequency1", value: "setting" }).text; // "51.5"
+ * ```
+ */
 export const vdeArN4105_2011_frequencySettings = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2011-frequency-settings",
   about: "frequency settings of VDE-AR-N 4105:2011",
@@ -31,7 +49,16 @@ export const vdeArN4105_2011_frequencySettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Relay delays of VDE-AR-N 4105:2011. @function */
+/**
+ * Relay delays of VDE-AR-N 4105:2011.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2011_delays } from "pv-to-grid/grid";
+ * vdeArN4105_2011_delays({ setting: "overvoltage2", time: "delay" }).text; // "0.1"
+ * ```
+ */
 export const vdeArN4105_2011_delays = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2011-delays",
   about: "relay delays of VDE-AR-N 4105:2011",
@@ -49,7 +76,16 @@ export const vdeArN4105_2011_delays = /* @__PURE__ */ table({
   `,
 });
 
-/** Power factor that plants of VDE-AR-N 4105:2011 are to reach. @function */
+/**
+ * Power factor that plants of VDE-AR-N 4105:2011 are to reach.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2011_powerFactor } from "pv-to-grid/grid";
+ * vdeArN4105_2011_powerFactor({ size: "3.68 to 13.8 kVA" }).text; // "0.95"
+ * ```
+ */
 export const vdeArN4105_2011_powerFactor = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2011-power-factor",
   about: "power factor that plants of VDE-AR-N 4105:2011 are to reach",

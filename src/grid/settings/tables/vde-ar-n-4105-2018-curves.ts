@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltages of the Q(U) curve of VDE-AR-N 4105:2018. @function */
+/**
+ * Voltages of the Q(U) curve of VDE-AR-N 4105:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2018_voltVarVoltage } from "pv-to-grid/grid";
+ * vdeArN4105_2018_voltVarVoltage({ curve: "standard", point: "1" }).text; // "0.93"
+ * ```
+ */
 export const vdeArN4105_2018_voltVarVoltage = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2018-volt-var-voltage",
   about: "voltages of the Q(U) curve of VDE-AR-N 4105:2018",
@@ -14,7 +23,16 @@ export const vdeArN4105_2018_voltVarVoltage = /* @__PURE__ */ table({
   `,
 });
 
-/** Active power of the cos φ(P) curve of VDE-AR-N 4105:2018. @function */
+/**
+ * Active power of the cos φ(P) curve of VDE-AR-N 4105:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2018_powerFactorOfPowerActive } from "pv-to-grid/grid";
+ * vdeArN4105_2018_powerFactorOfPowerActive({ curve: "standard", point: "1" }).text; // "0.5"
+ * ```
+ */
 export const vdeArN4105_2018_powerFactorOfPowerActive = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2018-power-factor-of-power-active",
   about: "active power of the cos φ(P) curve of VDE-AR-N 4105:2018",
@@ -28,7 +46,16 @@ export const vdeArN4105_2018_powerFactorOfPowerActive = /* @__PURE__ */ table({
   `,
 });
 
-/** Power factor of the cos φ(P) curve of VDE-AR-N 4105:2018. @function */
+/**
+ * Power factor of the cos φ(P) curve of VDE-AR-N 4105:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2018_powerFactorOfPower } from "pv-to-grid/grid";
+ * vdeArN4105_2018_powerFactorOfPower({ size: "up to 4.6 kVA", point: "1" }).text; // "1"
+ * ```
+ */
 export const vdeArN4105_2018_powerFactorOfPower = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2018-power-factor-of-power",
   about: "power factor of the cos φ(P) curve of VDE-AR-N 4105:2018",
@@ -44,7 +71,16 @@ export const vdeArN4105_2018_powerFactorOfPower = /* @__PURE__ */ table({
   note: "1 up to the first point, then linear; absorbing",
 });
 
-/** Power factor that plants of VDE-AR-N 4105:2018 are to reach. @function */
+/**
+ * Power factor that plants of VDE-AR-N 4105:2018 are to reach.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2018_powerFactorLimit } from "pv-to-grid/grid";
+ * vdeArN4105_2018_powerFactorLimit({ size: "up to 4.6 kVA" }).text; // "0.95"
+ * ```
+ */
 export const vdeArN4105_2018_powerFactorLimit = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2018-power-factor-limit",
   about: "power factor that plants of VDE-AR-N 4105:2018 are to reach",

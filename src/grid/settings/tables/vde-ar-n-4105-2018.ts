@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Voltage settings for converters of VDE-AR-N 4105:2018. @function */
+/**
+ * Voltage settings for converters of VDE-AR-N 4105:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2018_voltageSettings } from "pv-to-grid/grid";
+ * vdeArN4105_2018_voltageSettings({ setting: "overvoltage2", value: "setting" }).text; // "1.25"
+ * ```
+ */
 export const vdeArN4105_2018_voltageSettings = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2018-voltage-settings",
   about: "voltage settings for converters of VDE-AR-N 4105:2018",
@@ -23,7 +32,16 @@ export const vdeArN4105_2018_voltageSettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Frequency settings for converters of VDE-AR-N 4105:2018. @function */
+/**
+ * Frequency settings for converters of VDE-AR-N 4105:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2018_frequencySettings } from "pv-to-grid/grid";
+ * vdeArN4105_2018_frequencySettings({ setting: "overfrequency1", value: "setting" }).text; // "51.5"
+ * ```
+ */
 export const vdeArN4105_2018_frequencySettings = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2018-frequency-settings",
   about: "frequency settings for converters of VDE-AR-N 4105:2018",
@@ -42,7 +60,16 @@ export const vdeArN4105_2018_frequencySettings = /* @__PURE__ */ table({
   `,
 });
 
-/** Relay delays for converters of VDE-AR-N 4105:2018. @function */
+/**
+ * Relay delays for converters of VDE-AR-N 4105:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2018_delays } from "pv-to-grid/grid";
+ * vdeArN4105_2018_delays({ setting: "overvoltage2", time: "delay" }).text; // "0.1"
+ * ```
+ */
 export const vdeArN4105_2018_delays = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2018-delays",
   about: "relay delays for converters of VDE-AR-N 4105:2018",
@@ -62,7 +89,16 @@ export const vdeArN4105_2018_delays = /* @__PURE__ */ table({
   note: "relay and switch together within 0.2 s where 0.1 s is given",
 });
 
-/** Observation times before reconnection of VDE-AR-N 4105:2018. @function */
+/**
+ * Observation times before reconnection of VDE-AR-N 4105:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2018_reconnectionTime } from "pv-to-grid/grid";
+ * vdeArN4105_2018_reconnectionTime({ setting: "reconnectionTime", value: "setting" }).text; // "60"
+ * ```
+ */
 export const vdeArN4105_2018_reconnectionTime = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2018-reconnection-time",
   about: "observation times before reconnection of VDE-AR-N 4105:2018",
@@ -78,7 +114,16 @@ export const vdeArN4105_2018_reconnectionTime = /* @__PURE__ */ table({
   `,
 });
 
-/** Ramp after a trip of VDE-AR-N 4105:2018. @function */
+/**
+ * Ramp after a trip of VDE-AR-N 4105:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2018_ramp } from "pv-to-grid/grid";
+ * vdeArN4105_2018_ramp({ setting: "ramp", value: "setting" }).text; // "10"
+ * ```
+ */
 export const vdeArN4105_2018_ramp = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2018-ramp",
   about: "ramp after a trip of VDE-AR-N 4105:2018",
@@ -93,7 +138,16 @@ export const vdeArN4105_2018_ramp = /* @__PURE__ */ table({
   note: "of the rated active power",
 });
 
-/** Droop of the response to frequency of VDE-AR-N 4105:2018. @function */
+/**
+ * Droop of the response to frequency of VDE-AR-N 4105:2018.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2018_droop } from "pv-to-grid/grid";
+ * vdeArN4105_2018_droop({ setting: "overfrequencyDroop", value: "setting" }).text; // "5"
+ * ```
+ */
 export const vdeArN4105_2018_droop = /* @__PURE__ */ table({
   id: "grid/vde-ar-n-4105-2018-droop",
   about: "droop of the response to frequency of VDE-AR-N 4105:2018",

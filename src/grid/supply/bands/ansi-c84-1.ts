@@ -1,6 +1,15 @@
 import { table } from "../../../formula/index.js";
 
-/** Service voltage limits of ANSI C84.1:2020. @function */
+/**
+ * Service voltage limits of ANSI C84.1:2020.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ansiC84_1_2020_serviceVoltage } from "pv-to-grid/grid";
+ * ansiC84_1_2020_serviceVoltage({ nominalVoltage: "120 V", range: "A", limit: "lowest" }).text; // "114"
+ * ```
+ */
 export const ansiC84_1_2020_serviceVoltage = /* @__PURE__ */ table({
   id: "grid/ansi-c84-1-2020-service-voltage",
   about: "service voltage limits of ANSI C84.1:2020",

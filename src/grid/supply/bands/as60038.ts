@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Lowest supply voltage of AS 60038:2012. @function */
+/**
+ * Lowest supply voltage of AS 60038:2012.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { as60038_2012_lowestVoltage } from "pv-to-grid/grid";
+ * as60038_2012_lowestVoltage({ nominalVoltage: "230 V" }).text; // "216.2"
+ * ```
+ */
 export const as60038_2012_lowestVoltage = /* @__PURE__ */ formula({
   id: "grid/as-60038-2012-lowest-voltage",
   about: "lowest supply voltage of AS 60038:2012",
@@ -17,7 +26,16 @@ export const as60038_2012_lowestVoltage = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });
 
-/** Highest supply voltage of AS 60038:2012. @function */
+/**
+ * Highest supply voltage of AS 60038:2012.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { as60038_2012_highestVoltage } from "pv-to-grid/grid";
+ * as60038_2012_highestVoltage({ nominalVoltage: "230 V" }).text; // "253"
+ * ```
+ */
 export const as60038_2012_highestVoltage = /* @__PURE__ */ formula({
   id: "grid/as-60038-2012-highest-voltage",
   about: "highest supply voltage of AS 60038:2012",

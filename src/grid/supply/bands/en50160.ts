@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Lowest supply voltage of EN 50160:2010. @function */
+/**
+ * Lowest supply voltage of EN 50160:2010.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { en50160_2010_lowestVoltage } from "pv-to-grid/grid";
+ * en50160_2010_lowestVoltage({ nominalVoltage: "230 V" }).text; // "207"
+ * ```
+ */
 export const en50160_2010_lowestVoltage = /* @__PURE__ */ formula({
   id: "grid/en-50160-2010-lowest-voltage",
   about: "lowest supply voltage of EN 50160:2010",
@@ -16,7 +25,16 @@ export const en50160_2010_lowestVoltage = /* @__PURE__ */ formula({
   source: [{ in: "EN 50160:2010", clause: "4.2.2.2, 95 % of the 10-minute means of a week", grade: "reproduced", seen: "VDE Kassel lecture:undated, body" }],
 });
 
-/** Highest supply voltage of EN 50160:2010. @function */
+/**
+ * Highest supply voltage of EN 50160:2010.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { en50160_2010_highestVoltage } from "pv-to-grid/grid";
+ * en50160_2010_highestVoltage({ nominalVoltage: "230 V" }).text; // "253"
+ * ```
+ */
 export const en50160_2010_highestVoltage = /* @__PURE__ */ formula({
   id: "grid/en-50160-2010-highest-voltage",
   about: "highest supply voltage of EN 50160:2010",

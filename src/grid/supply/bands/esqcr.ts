@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Lowest supply voltage of the regulations of Great Britain of 2002. @function */
+/**
+ * Lowest supply voltage of the regulations of Great Britain of 2002.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { esqcr_2002_lowestVoltage } from "pv-to-grid/grid";
+ * esqcr_2002_lowestVoltage({ nominalVoltage: "230 V" }).text; // "216.2"
+ * ```
+ */
 export const esqcr_2002_lowestVoltage = /* @__PURE__ */ formula({
   id: "grid/esqcr-2002-lowest-voltage",
   about: "lowest supply voltage of the regulations of Great Britain of 2002",
@@ -17,7 +26,16 @@ export const esqcr_2002_lowestVoltage = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });
 
-/** Highest supply voltage of the regulations of Great Britain of 2002. @function */
+/**
+ * Highest supply voltage of the regulations of Great Britain of 2002.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { esqcr_2002_highestVoltage } from "pv-to-grid/grid";
+ * esqcr_2002_highestVoltage({ nominalVoltage: "230 V" }).text; // "253"
+ * ```
+ */
 export const esqcr_2002_highestVoltage = /* @__PURE__ */ formula({
   id: "grid/esqcr-2002-highest-voltage",
   about: "highest supply voltage of the regulations of Great Britain of 2002",

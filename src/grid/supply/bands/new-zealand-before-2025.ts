@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Lowest supply voltage of New Zealand before 13 November 2025. @function */
+/**
+ * Lowest supply voltage of New Zealand before 13 November 2025.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { newZealand_2010_lowestVoltage } from "pv-to-grid/grid";
+ * newZealand_2010_lowestVoltage({ nominalVoltage: "230 V" }).text; // "216.2"
+ * ```
+ */
 export const newZealand_2010_lowestVoltage = /* @__PURE__ */ formula({
   id: "grid/new-zealand-2010-lowest-voltage",
   about: "lowest supply voltage of New Zealand before 13 November 2025",
@@ -17,7 +26,16 @@ export const newZealand_2010_lowestVoltage = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });
 
-/** Highest supply voltage of New Zealand before 13 November 2025. @function */
+/**
+ * Highest supply voltage of New Zealand before 13 November 2025.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { newZealand_2010_highestVoltage } from "pv-to-grid/grid";
+ * newZealand_2010_highestVoltage({ nominalVoltage: "230 V" }).text; // "243.8"
+ * ```
+ */
 export const newZealand_2010_highestVoltage = /* @__PURE__ */ formula({
   id: "grid/new-zealand-2010-highest-voltage",
   about: "highest supply voltage of New Zealand before 13 November 2025",

@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Lowest supply voltage of New Zealand from 13 November 2025. @function */
+/**
+ * Lowest supply voltage of New Zealand from 13 November 2025.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { newZealand_2025_lowestVoltage } from "pv-to-grid/grid";
+ * newZealand_2025_lowestVoltage({ nominalVoltage: "230 V" }).text; // "207"
+ * ```
+ */
 export const newZealand_2025_lowestVoltage = /* @__PURE__ */ formula({
   id: "grid/new-zealand-2025-lowest-voltage",
   about: "lowest supply voltage of New Zealand from 13 November 2025",
@@ -17,7 +26,16 @@ export const newZealand_2025_lowestVoltage = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });
 
-/** Highest supply voltage of New Zealand from 13 November 2025. @function */
+/**
+ * Highest supply voltage of New Zealand from 13 November 2025.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { newZealand_2025_highestVoltage } from "pv-to-grid/grid";
+ * newZealand_2025_highestVoltage({ nominalVoltage: "230 V" }).text; // "253"
+ * ```
+ */
 export const newZealand_2025_highestVoltage = /* @__PURE__ */ formula({
   id: "grid/new-zealand-2025-highest-voltage",
   about: "highest supply voltage of New Zealand from 13 November 2025",

@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Lowest supply voltage of Real Decreto 1955/2000. @function */
+/**
+ * Lowest supply voltage of Real Decreto 1955/2000.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rd1955_2000_lowestVoltage } from "pv-to-grid/grid";
+ * rd1955_2000_lowestVoltage({ nominalVoltage: "230 V" }).text; // "213.9"
+ * ```
+ */
 export const rd1955_2000_lowestVoltage = /* @__PURE__ */ formula({
   id: "grid/rd-1955-2000-lowest-voltage",
   about: "lowest supply voltage of Real Decreto 1955/2000",
@@ -17,7 +26,16 @@ export const rd1955_2000_lowestVoltage = /* @__PURE__ */ formula({
   unproven: { because: "no publication found", sought: "band in volts at a printed nominal voltage" },
 });
 
-/** Highest supply voltage of Real Decreto 1955/2000. @function */
+/**
+ * Highest supply voltage of Real Decreto 1955/2000.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rd1955_2000_highestVoltage } from "pv-to-grid/grid";
+ * rd1955_2000_highestVoltage({ nominalVoltage: "230 V" }).text; // "246.1"
+ * ```
+ */
 export const rd1955_2000_highestVoltage = /* @__PURE__ */ formula({
   id: "grid/rd-1955-2000-highest-voltage",
   about: "highest supply voltage of Real Decreto 1955/2000",

@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Voltage rise from the point of supply to the inverter terminals at rated current, AS/NZS 4777.1:2016. @function */
+/**
+ * Voltage rise from the point of supply to the inverter terminals at rated current, AS/NZS 4777.1:2016.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { asNzs4777_1_2016_voltageRiseLimit } from "pv-to-grid/grid";
+ * asNzs4777_1_2016_voltageRiseLimit({ nominalVoltage: "230 V" }).text; // "4.6"
+ * ```
+ */
 export const asNzs4777_1_2016_voltageRiseLimit = /* @__PURE__ */ formula({
   id: "grid/as-nzs-4777-1-2016-voltage-rise-limit",
   about: "voltage rise from the point of supply to the inverter terminals at rated current, AS/NZS 4777.1:2016",

@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Voltage rise of the cable between inverter and origin in British practice. @function */
+/**
+ * Voltage rise of the cable between inverter and origin in British practice.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { mcs_2012_voltageRiseTarget } from "pv-to-grid/grid";
+ * mcs_2012_voltageRiseTarget({ nominalVoltage: "230 V" }).text; // "2.3"
+ * ```
+ */
 export const mcs_2012_voltageRiseTarget = /* @__PURE__ */ formula({
   id: "grid/mcs-2012-voltage-rise-target",
   about: "voltage rise of the cable between inverter and origin in British practice",

@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Voltage change on the a.c. side of a PV system as taught at Penn State. @function */
+/**
+ * Voltage change on the a.c. side of a PV system as taught at Penn State.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { pennState_acVoltageTarget } from "pv-to-grid/grid";
+ * pennState_acVoltageTarget({ nominalVoltage: "230 V" }).text; // "2.3"
+ * ```
+ */
 export const pennState_acVoltageTarget = /* @__PURE__ */ formula({
   id: "grid/penn-state-ac-voltage-target",
   about: "voltage change on the a.c. side of a PV system as taught at Penn State",

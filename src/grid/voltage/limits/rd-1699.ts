@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Voltage change that generators may contribute on the line of the network operator, Real Decreto 1699/2011. @function */
+/**
+ * Voltage change that generators may contribute on the line of the network operator, Real Decreto 1699/2011.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rd1699_2011_voltageChangeLimit } from "pv-to-grid/grid";
+ * rd1699_2011_voltageChangeLimit({ nominalVoltage: "230 V" }).text; // "5.75"
+ * ```
+ */
 export const rd1699_2011_voltageChangeLimit = /* @__PURE__ */ formula({
   id: "grid/rd-1699-2011-voltage-change-limit",
   about: "voltage change that generators may contribute on the line of the network operator, Real Decreto 1699/2011",

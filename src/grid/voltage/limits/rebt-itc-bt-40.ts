@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Voltage change between generator and interconnection point at rated current, REBT ITC-BT-40. @function */
+/**
+ * Voltage change between generator and interconnection point at rated current, REBT ITC-BT-40.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { rebt_2002_voltageChangeLimit } from "pv-to-grid/grid";
+ * rebt_2002_voltageChangeLimit({ nominalVoltage: "230 V" }).text; // "3.45"
+ * ```
+ */
 export const rebt_2002_voltageChangeLimit = /* @__PURE__ */ formula({
   id: "grid/rebt-2002-voltage-change-limit",
   about: "voltage change between generator and interconnection point at rated current, REBT ITC-BT-40",

@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Voltage change that all plants of a low-voltage network may cause, technical rules of Austria. @function */
+/**
+ * Voltage change that all plants of a low-voltage network may cause, technical rules of Austria.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { tor_undated_voltageChangeLimit } from "pv-to-grid/grid";
+ * tor_undated_voltageChangeLimit({ nominalVoltage: "230 V" }).text; // "6.9"
+ * ```
+ */
 export const tor_undated_voltageChangeLimit = /* @__PURE__ */ formula({
   id: "grid/tor-undated-voltage-change-limit",
   about: "voltage change that all plants of a low-voltage network may cause, technical rules of Austria",

@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Voltage change that all plants of a low-voltage network may cause at any of its connection points, VDE-AR-N 4105:2011. @function */
+/**
+ * Voltage change that all plants of a low-voltage network may cause at any of its connection points, VDE-AR-N 4105:2011.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdeArN4105_2011_voltageChangeLimit } from "pv-to-grid/grid";
+ * vdeArN4105_2011_voltageChangeLimit({ nominalVoltage: "230 V" }).text; // "6.9"
+ * ```
+ */
 export const vdeArN4105_2011_voltageChangeLimit = /* @__PURE__ */ formula({
   id: "grid/vde-ar-n-4105-2011-voltage-change-limit",
   about: "voltage change that all plants of a low-voltage network may cause at any of its connection points, VDE-AR-N 4105:2011",

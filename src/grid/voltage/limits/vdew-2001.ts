@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Voltage change that all plants of a low-voltage network might cause, VDEW guideline of 2001. @function */
+/**
+ * Voltage change that all plants of a low-voltage network might cause, VDEW guideline of 2001.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { vdew_2001_voltageChangeLimit } from "pv-to-grid/grid";
+ * vdew_2001_voltageChangeLimit({ nominalVoltage: "230 V" }).text; // "4.6"
+ * ```
+ */
 export const vdew_2001_voltageChangeLimit = /* @__PURE__ */ formula({
   id: "grid/vdew-2001-voltage-change-limit",
   about: "voltage change that all plants of a low-voltage network might cause, VDEW guideline of 2001",

@@ -1,6 +1,15 @@
 import { formula } from "../../../formula/index.js";
 
-/** Voltage rise inside the installation that Western Power recommends. @function */
+/**
+ * Voltage rise inside the installation that Western Power recommends.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { westernPower_2017_voltageRiseTarget } from "pv-to-grid/grid";
+ * westernPower_2017_voltageRiseTarget({ nominalVoltage: "230 V" }).text; // "2.3"
+ * ```
+ */
 export const westernPower_2017_voltageRiseTarget = /* @__PURE__ */ formula({
   id: "grid/western-power-2017-voltage-rise-target",
   about: "voltage rise inside the installation that Western Power recommends",

@@ -1,6 +1,15 @@
 import { condition } from "../../../formula/index.js";
 
-/** Is the voltage change within the limit of the connection rules? @function */
+/**
+ * Is the voltage change within the limit of the connection rules?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { voltageChangeWithinLimit } from "pv-to-grid/grid";
+ * voltageChangeWithinLimit({ value: "5 V", limit: "12 V" }).verdict; // "met"
+ * ```
+ */
 export const voltageChangeWithinLimit = /* @__PURE__ */ condition({
   id: "grid/voltage-change-within-limit",
   asks: "Is the voltage change within the limit of the connection rules?",
@@ -16,7 +25,16 @@ export const voltageChangeWithinLimit = /* @__PURE__ */ condition({
   worse: { "supply.network.r": "up" },
 });
 
-/** Is the voltage change within what is recommended? @function */
+/**
+ * Is the voltage change within what is recommended?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { voltageChangeWithinRecommendation } from "pv-to-grid/grid";
+ * voltageChangeWithinRecommendation({ value: "5 V", limit: "12 V" }).verdict; // "met"
+ * ```
+ */
 export const voltageChangeWithinRecommendation = /* @__PURE__ */ condition({
   id: "grid/voltage-change-within-recommendation",
   asks: "Is the voltage change within what is recommended?",
@@ -30,7 +48,16 @@ export const voltageChangeWithinRecommendation = /* @__PURE__ */ condition({
   ],
 });
 
-/** Is the voltage at the point of supply at most the highest supply voltage? @function */
+/**
+ * Is the voltage at the point of supply at most the highest supply voltage?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { voltageBelowHighestSupplyVoltage } from "pv-to-grid/grid";
+ * voltageBelowHighestSupplyVoltage({ value: "251 V", limit: "253 V" }).verdict; // "met"
+ * ```
+ */
 export const voltageBelowHighestSupplyVoltage = /* @__PURE__ */ condition({
   id: "grid/voltage-below-highest-supply-voltage",
   asks: "Is the voltage at the point of supply at most the highest supply voltage?",
@@ -42,7 +69,16 @@ export const voltageBelowHighestSupplyVoltage = /* @__PURE__ */ condition({
   worse: { "supply.network.voltageWithoutPlant": "up", "supply.network.r": "up" },
 });
 
-/** Is the voltage at the point of supply within the usual range? @function */
+/**
+ * Is the voltage at the point of supply within the usual range?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { voltageBelowUsualSupplyVoltage } from "pv-to-grid/grid";
+ * voltageBelowUsualSupplyVoltage({ value: "247 V", limit: "252 V" }).verdict; // "met"
+ * ```
+ */
 export const voltageBelowUsualSupplyVoltage = /* @__PURE__ */ condition({
   id: "grid/voltage-below-usual-supply-voltage",
   asks: "Is the voltage at the point of supply within the usual range?",
@@ -54,7 +90,16 @@ export const voltageBelowUsualSupplyVoltage = /* @__PURE__ */ condition({
   worse: { "supply.network.voltageWithoutPlant": "up", "supply.network.r": "up" },
 });
 
-/** Is the voltage without the plant at least the lowest supply voltage? @function */
+/**
+ * Is the voltage without the plant at least the lowest supply voltage?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { voltageAboveLowestSupplyVoltage } from "pv-to-grid/grid";
+ * voltageAboveLowestSupplyVoltage({ value: "228 V", limit: "207 V" }).verdict; // "met"
+ * ```
+ */
 export const voltageAboveLowestSupplyVoltage = /* @__PURE__ */ condition({
   id: "grid/voltage-above-lowest-supply-voltage",
   asks: "Is the voltage without the plant at least the lowest supply voltage?",
@@ -67,7 +112,16 @@ export const voltageAboveLowestSupplyVoltage = /* @__PURE__ */ condition({
   worse: { "supply.network.voltageWithoutPlant": "down" },
 });
 
-/** Does the voltage at the inverter terminals stay below the sustained overvoltage setting? @function */
+/**
+ * Does the voltage at the inverter terminals stay below the sustained overvoltage setting?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { terminalVoltageBelowTripSetting } from "pv-to-grid/grid";
+ * terminalVoltageBelowTripSetting({ value: "254 V", limit: "253 V" }).verdict; // "not met"
+ * ```
+ */
 export const terminalVoltageBelowTripSetting = /* @__PURE__ */ condition({
   id: "grid/terminal-voltage-below-trip-setting",
   asks: "Does the voltage at the inverter terminals stay below the sustained overvoltage setting?",

@@ -1,6 +1,15 @@
 import { condition } from "../../formula/index.js";
 
-/** Do 125 % of the sources and the main device stay within the busbar? @function */
+/**
+ * Do 125 % of the sources and the main device stay within the busbar?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { busbarWithinRating } from "pv-to-grid/grid";
+ * busbarWithinRating({ value: "215 A", limit: "200 A" }).verdict; // "not met"
+ * ```
+ */
 export const busbarWithinRating = /* @__PURE__ */ condition({
   id: "grid/busbar-within-rating",
   asks: "Do 125 % of the sources and the main device stay within the busbar?",
@@ -15,7 +24,16 @@ export const busbarWithinRating = /* @__PURE__ */ condition({
   worse: { "boards[].busbarRating": "down", "inverters[].maximumAcCurrent": "up" },
 });
 
-/** Do 125 % of the sources and the main device stay within 120 % of the busbar? @function */
+/**
+ * Do 125 % of the sources and the main device stay within 120 % of the busbar?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { busbarWithinAllowance } from "pv-to-grid/grid";
+ * busbarWithinAllowance({ value: "240 A", limit: "240 A" }).verdict; // "met"
+ * ```
+ */
 export const busbarWithinAllowance = /* @__PURE__ */ condition({
   id: "grid/busbar-within-allowance",
   asks: "Do 125 % of the sources and the main device stay within 120 % of the busbar?",
@@ -30,7 +48,16 @@ export const busbarWithinAllowance = /* @__PURE__ */ condition({
   worse: { "boards[].busbarRating": "down", "inverters[].maximumAcCurrent": "up" },
 });
 
-/** Does the source feed the busbar from the place that the rule asks for? @function */
+/**
+ * Does the source feed the busbar from the place that the rule asks for?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { sourcePlacedAsAsked } from "pv-to-grid/grid";
+ * sourcePlacedAsAsked({ value: "elsewhere", limit: ["opposite end from the supply"] }).verdict; // "not met"
+ * ```
+ */
 export const sourcePlacedAsAsked = /* @__PURE__ */ condition({
   id: "grid/source-placed-as-asked",
   asks: "Does the source feed the busbar from the place that the rule asks for?",
@@ -42,7 +69,16 @@ export const sourcePlacedAsAsked = /* @__PURE__ */ condition({
   note: "with a label that forbids moving the device",
 });
 
-/** Do the devices of loads and sources together stay within the busbar? @function */
+/**
+ * Do the devices of loads and sources together stay within the busbar?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { devicesWithinBusbar } from "pv-to-grid/grid";
+ * devicesWithinBusbar({ value: "200 A", limit: "200 A" }).verdict; // "met"
+ * ```
+ */
 export const devicesWithinBusbar = /* @__PURE__ */ condition({
   id: "grid/devices-within-busbar",
   asks: "Do the devices of loads and sources together stay within the busbar?",
@@ -54,7 +90,16 @@ export const devicesWithinBusbar = /* @__PURE__ */ condition({
   worse: { "boards[].busbarRating": "down", "boards[].loadDevices": "up" },
 });
 
-/** Does the main device stay within the busbar? @function */
+/**
+ * Does the main device stay within the busbar?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { mainDeviceWithinBusbar } from "pv-to-grid/grid";
+ * mainDeviceWithinBusbar({ value: "175 A", limit: "200 A" }).verdict; // "met"
+ * ```
+ */
 export const mainDeviceWithinBusbar = /* @__PURE__ */ condition({
   id: "grid/main-device-within-busbar",
   asks: "Does the main device stay within the busbar?",
@@ -66,7 +111,16 @@ export const mainDeviceWithinBusbar = /* @__PURE__ */ condition({
   worse: { "boards[].busbarRating": "down" },
 });
 
-/** Does the power control system keep the busbar within its ampacity? @function */
+/**
+ * Does the power control system keep the busbar within its ampacity?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { controlledWithinBusbar } from "pv-to-grid/grid";
+ * controlledWithinBusbar({ value: "200 A", limit: "200 A" }).verdict; // "met"
+ * ```
+ */
 export const controlledWithinBusbar = /* @__PURE__ */ condition({
   id: "grid/controlled-within-busbar",
   asks: "Does the power control system keep the busbar within its ampacity?",
@@ -78,72 +132,16 @@ export const controlledWithinBusbar = /* @__PURE__ */ condition({
   note: "listed power control system, set by qualified persons, setting not open to the user",
 });
 
-/** Does the feeder carry its device and 125 % of the sources? @function */
-export const feederCarriesSources = /* @__PURE__ */ condition({
-  id: "grid/feeder-carries-sources",
-  asks: "Does the feeder carry its device and 125 % of the sources?",
-  force: "requirement",
-  value: { unit: "A", symbol: "I_z,due", about: "device of the feeder plus 125 % of the output currents of the sources" },
-  relation: "≤",
-  limit: { unit: "A", symbol: "I_z", about: "ampacity of the feeder beyond the connection" },
-  source: [
-    { in: "NFPA 70:2023", clause: "705.12(A)(2)", grade: "reproduced", seen: "Electrical License Renewal 2023:2023, section 1567" },
-    { in: "NFPA 70:2017", clause: "705.12(B)(2)(1)", grade: "copied", seen: "NEC 2017 transcription:undated" },
-  ],
-});
-
-/** Does a device beyond the connection protect the feeder? @function */
-export const deviceProtectsFeeder = /* @__PURE__ */ condition({
-  id: "grid/device-protects-feeder",
-  asks: "Does a device beyond the connection protect the feeder?",
-  force: "requirement",
-  value: { unit: "A", symbol: "I_n", about: "rating of the device on the load side of the connection" },
-  relation: "≤",
-  limit: { unit: "A", symbol: "I_z", about: "ampacity of the feeder beyond the connection" },
-  source: [
-    { in: "NFPA 70:2023", clause: "705.12(A)(2)", grade: "reproduced", seen: "Electrical License Renewal 2023:2023, section 1567" },
-    { in: "NFPA 70:2017", clause: "705.12(B)(2)(1)", grade: "copied", seen: "NEC 2017 transcription:undated" },
-  ],
-});
-
-/** Does the tap carry its share of the feeder and the sources? @function */
-export const tapCarriesItsShare = /* @__PURE__ */ condition({
-  id: "grid/tap-carries-its-share",
-  asks: "Does the tap carry its share of the feeder and the sources?",
-  force: "requirement",
-  value: { unit: "A", symbol: "I_tap,due", about: "ampacity that the tap needs" },
-  relation: "≤",
-  limit: { unit: "A", symbol: "I_tap", about: "ampacity of the tap" },
-  source: [
-    { in: "NFPA 70:2023", clause: "705.12(A)(3)", grade: "reproduced", seen: "Electrical License Renewal 2023:2023, section 1567" },
-    { in: "NFPA 70:2017", clause: "705.12(B)(2)(2)", grade: "copied", seen: "NEC 2017 transcription:undated" },
-  ],
-});
-
-/** Do the devices of the sources stay within the rating of the service? @function */
-export const sourceDevicesWithinService = /* @__PURE__ */ condition({
-  id: "grid/source-devices-within-service",
-  asks: "Do the devices of the sources stay within the rating of the service?",
-  force: "requirement",
-  value: { unit: "A", symbol: "I_dev", about: "sum of the ratings of the devices of the sources" },
-  relation: "≤",
-  limit: { unit: "A", symbol: "I_service", about: "rating of the service" },
-  source: [{ in: "NFPA 70:2017", clause: "705.12(A)", grade: "copied", seen: "NEC 2017 transcription:undated" }],
-});
-
-/** Do the output currents of the sources stay within the service conductors? @function */
-export const sourceCurrentsWithinService = /* @__PURE__ */ condition({
-  id: "grid/source-currents-within-service",
-  asks: "Do the output currents of the sources stay within the service conductors?",
-  force: "requirement",
-  value: { unit: "A", symbol: "I_Σ", about: "sum of the continuous output currents of the sources" },
-  relation: "≤",
-  limit: { unit: "A", symbol: "I_z,service", about: "ampacity of the service conductors" },
-  source: [{ in: "NFPA 70:2020", clause: "705.11(A)", grade: "memory" }],
-  note: "sources under a power control system are left out of the sum",
-});
-
-/** Is the arrangement worked out under engineering supervision? @function */
+/**
+ * Is the arrangement worked out under engineering supervision?
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { engineeredBusbar } from "pv-to-grid/grid";
+ * engineeredBusbar({ value: "engineering supervision", limit: ["engineering supervision"] }).verdict; // "met"
+ * ```
+ */
 export const engineeredBusbar = /* @__PURE__ */ condition({
   id: "grid/engineered-busbar",
   asks: "Is the arrangement worked out under engineering supervision?",
