@@ -4,6 +4,22 @@
  * @packageDocumentation
  */
 export { standingCautions } from "./cautions.js";
+export {
+  type Commissioning,
+  commissioningOf,
+  type InsulationTest,
+  measurementSheetCsv,
+  type PlaceToRead,
+} from "./commissioning/commissioning-of.js";
+export { judgeSheet } from "./commissioning/judge-sheet.js";
+export {
+  JUDGED_FORMAT,
+  type JudgedComparison,
+  type JudgedHint,
+  type JudgedReading,
+  type JudgedSheet,
+  type TellingLengths,
+} from "./commissioning/judged-sheet.js";
 export { plantJsonSchema } from "./description/json-schema.js";
 export { everyPath } from "./description/path.js";
 export { PLANT_FORMAT, type Plant, type PlantDescription, plantSchema } from "./description/plant-description.js";

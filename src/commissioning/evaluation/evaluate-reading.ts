@@ -121,7 +121,7 @@ export function evaluateReading({ reading, at, value, low, high }: ReadingToEval
     if (limit === undefined) return [];
     const condition = ends[end];
     if (!condition) throw noSuchEnd(reading, end);
-    return [condition({ value: read, limit: quantity(limit), at } as never)];
+    return [condition({ value: read, limit: quantity(limit), at: at === "" ? reading : `${at}/${reading}` } as never)];
   });
   return Object.freeze({
     reading,

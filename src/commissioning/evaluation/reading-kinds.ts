@@ -13,14 +13,14 @@ export const readingKinds = [
   },
   {
     key: "openCircuitVoltage",
-    label: "open-circuit voltage, below zero where the poles are reversed",
+    label: "open-circuit voltage",
     unit: "V",
     of: "string",
     signed: true,
   },
   { key: "shortCircuitCurrent", label: "short-circuit current", unit: "A", of: "string", signed: false },
-  { key: "operatingVoltage", label: "voltage while the inverter tracks", unit: "V", of: "string", signed: false },
-  { key: "operatingCurrent", label: "current while the inverter tracks", unit: "A", of: "string", signed: false },
+  { key: "operatingVoltage", label: "operating voltage", unit: "V", of: "string", signed: false },
+  { key: "operatingCurrent", label: "operating current", unit: "A", of: "string", signed: false },
   {
     key: "insulationPositive",
     label: "insulation resistance, positive pole to earth",

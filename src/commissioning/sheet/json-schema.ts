@@ -32,7 +32,8 @@ export function sheetJsonSchema(): Record<string, unknown> {
             },
             value: {
               type: ["string", "number", "null"],
-              description: "text with a unit, or a number in the unit of the reading",
+              description:
+                "text with a unit, or a number in the unit of the reading; an open-circuit voltage read with reversed poles is below zero",
             },
             note: text("remark"),
           },

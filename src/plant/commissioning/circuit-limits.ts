@@ -1,7 +1,7 @@
-import { acInsulation, expectedContinuity, type ReadingToEvaluate, residualTests } from "../../commissioning/index.js";
+import { acInsulation, expectedContinuity, type ReadingKey, residualTests } from "../../commissioning/index.js";
 import { conductorProperties } from "../../conductor/index.js";
 import { type Known, missing } from "../../formula/index.js";
-import { supplyBands, supplyFacts } from "../../grid/index.js";
+import { gridRuleSet, supplyBands, supplyFacts } from "../../grid/index.js";
 import { measuredLoopLimit, measuredLoopLimitOfVerification } from "../../protection/index.js";
 import { given, isInputError, type Quantity, type Unit } from "../../quantity/index.js";
 import type { Plant } from "../description/plant-description.js";
@@ -10,7 +10,13 @@ import { cableOf } from "../sizing/cables.js";
 import { circuitPlaces } from "./string-places.js";
 
 /** A place of the sheet on the a.c. side with its ends, before anything is read. */
-export type PlaceWithEnds = Omit<ReadingToEvaluate, "value"> & { readonly expected?: Known<Quantity> };
+export interface PlaceWithEnds {
+  readonly at: string;
+  readonly reading: ReadingKey;
+  readonly expected?: Known<Quantity>;
+  readonly low?: Known<Quantity>;
+  readonly high?: Known<Quantity>;
+}
 
 /** A number of the record as a quantity; its working stays in the record. */
 function fromRecord<U extends Unit>({ value, unit, step }: RecordedNumber, due: U) {
@@ -59,7 +65,10 @@ function continuityOf(plant: Plant, record: PlantRecord, at: string, route: Reco
 }
 
 // A size that no table of resistances holds leaves the reading open.
-function resistanceOf(find: () => Quantity<"resistancePerLength">, path: string): Known<Quantity<"resistancePerLength">> {
+function resistanceOf(
+  find: () => Quantity<"resistancePerLength">,
+  path: string,
+): Known<Quantity<"resistancePerLength">> {
   try {
     return find();
   } catch (error) {
@@ -72,7 +81,8 @@ function resistanceOf(find: () => Quantity<"resistancePerLength">, path: string)
 function loopOf({ findings, rules }: PlantRecord, at: string): readonly PlaceWithEnds[] {
   const found = findings.find((finding) => finding.at === at && finding.what === "largest loop impedance");
   if (!found) return [];
-  if (found.value === null || typeof found.value === "string") return [{ at, reading: "loopImpedance", high: missing("supply.loop") }];
+  if (found.value === null || typeof found.value === "string")
+    return [{ at, reading: "loopImpedance", high: missing("supply.loop") }];
   const largestLoop = fromRecord(found.value, "Ω");
   const british = rules.wiring.startsWith("BS 7671");
   return [
@@ -107,11 +117,13 @@ function residualOf(plant: Plant, at: string, { path }: RecordedRoute): readonly
 /** The voltages at the point of supply, within the band of the network. */
 function supplyOf({ supply }: Plant, { rules }: PlantRecord): readonly PlaceWithEnds[] {
   const { lineToNeutral, phases } = supplyFacts(rules.supply);
-  const [band] = supplyBands(rules.grid, rules.supply);
+  const [band] = supplyBands(gridRuleSet(rules.grid).key, rules.supply);
   const ends = band ? { low: band.lowest(lineToNeutral), high: band.highest(lineToNeutral) } : {};
-  const lines = (["voltageL1", "voltageL2", "voltageL3"] as const).slice(0, phases === 3 ? 3 : 1);
+  const lines = LINES.slice(0, phases === 3 ? 3 : rules.supply.includes("split-phase") ? 2 : 1);
   return [
     ...lines.map((reading) => ({ at: supply.at, reading, expected: lineToNeutral, ...ends })),
     { at: supply.at, reading: "voltageNeutral" },
   ];
 }
+
+const LINES = ["voltageL1", "voltageL2", "voltageL3"] as const;

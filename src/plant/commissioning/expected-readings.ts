@@ -1,4 +1,9 @@
-import { type ExpectedReadings, expectedReadings, readingKind, typicalIrradianceFactor } from "../../commissioning/index.js";
+import {
+  type ExpectedReadings,
+  expectedReadings,
+  readingKind,
+  typicalIrradianceFactor,
+} from "../../commissioning/index.js";
 import type { Known } from "../../formula/index.js";
 import type { Module } from "../../module/index.js";
 import type { Input } from "../../quantity/index.js";
@@ -45,11 +50,16 @@ interface Group {
 }
 
 /** What the strings of a plant should read on three kinds of day, for the record. */
-export function recordedReadings(plant: Plant, groups: readonly Group[], recorder: Recorder): readonly RecordedReading[] {
+export function recordedReadings(
+  plant: Plant,
+  groups: readonly Group[],
+  recorder: Recorder,
+): readonly RecordedReading[] {
   const known = new Map<string, readonly Pick<RecordedReading, "what" | "at" | "expected" | "low" | "high">[]>();
   return groups.flatMap(({ inverter, tracker, array: { roof, module }, modules }) => {
     const key = `${roof.moduleType}\n${modules}`;
-    const rows = known.get(key) ?? rowsOf({ moduleType: plant.moduleTypes[roof.moduleType]!, module, modules }, recorder);
+    const rows =
+      known.get(key) ?? rowsOf({ moduleType: plant.moduleTypes[roof.moduleType]!, module, modules }, recorder);
     known.set(key, rows);
     return rows.map((row) => ({ inverter: inverter.name, tracker: tracker.name, roof: roof.name, ...row }));
   });

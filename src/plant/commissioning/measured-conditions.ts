@@ -45,7 +45,10 @@ export function conditionsOf({ roofs }: Plant, roof: string, sheet: SheetIndex):
   return { irradiance, cellTemperature };
 }
 
-function cellRiseOf(mounting: Plant["roofs"][number]["mounting"], path: string): Known<Quantity<"temperatureDifference">> {
+function cellRiseOf(
+  mounting: Plant["roofs"][number]["mounting"],
+  path: string,
+): Known<Quantity<"temperatureDifference">> {
   switch (mounting) {
     case undefined:
       return missing(path);

@@ -21,6 +21,8 @@ export function stringPlaces({ strings }: Strings): readonly StringPlace[] {
 }
 
 /** The a.c. routes of a record with their key on the measurement sheet. */
-export function circuitPlaces({ routes }: Pick<PlantRecord, "routes">): readonly { at: string; route: PlantRecord["routes"][number] }[] {
+export function circuitPlaces({
+  routes,
+}: Pick<PlantRecord, "routes">): readonly { at: string; route: PlantRecord["routes"][number] }[] {
   return routes.filter(({ kind }) => kind === "a.c.").map((route) => ({ at: `${route.from}-${route.to}`, route }));
 }

@@ -1,3 +1,4 @@
+import { recordedReadings } from "../commissioning/expected-readings.js";
 import { missing } from "../../formula/index.js";
 import { checkDatasheet } from "../../module/index.js";
 import { InputError } from "../../quantity/index.js";
@@ -57,7 +58,8 @@ export function sizeDcSide(sizing: Sizing, arrays: ReadonlyMap<string, ArrayDesi
       missing(`routes from ${group.array.roof.name} to ${group.inverter.name}`);
     return sizeStrings(sizing, group, drop, maximumCurrentOf(plant, group.array), recorder);
   });
-  return { groups, strings, trackers, routes: routes.map(({ recorded }) => recorded), findings, readings: [] };
+  const readings = recordedReadings(plant, groups, recorder);
+  return { groups, strings, trackers, routes: routes.map(({ recorded }) => recorded), findings, readings };
 }
 
 function uniqueTypes(arrays: ReadonlyMap<string, ArrayDesign>): readonly ArrayDesign[] {
