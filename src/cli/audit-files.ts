@@ -1,6 +1,15 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
-import type { Case, Change, Erratum, Guard, Lock, Terms } from "../evidence/formats/index.js";
+import type {
+  Case,
+  Change,
+  ClauseEntry,
+  Erratum,
+  Guard,
+  Lock,
+  Terms,
+  WrongRelease,
+} from "../evidence/formats/index.js";
 
 /** A file of reference data, with the subject that its folder or name says. */
 export interface DataFile<T> {
@@ -16,6 +25,8 @@ export interface ReferenceFiles {
   readonly guards: readonly DataFile<Guard>[];
   readonly errata: readonly DataFile<readonly Erratum[]>[];
   readonly terms: readonly DataFile<Terms>[];
+  readonly clauses: readonly DataFile<readonly ClauseEntry[]>[];
+  readonly wrongReleases: readonly WrongRelease[];
   readonly changes: readonly Change[];
   readonly lock: Lock | null;
 }
@@ -47,6 +58,8 @@ export function readReferenceFiles(folder: string): ReferenceFiles {
     guards: readFolder(join(folder, "guards")) as ReferenceFiles["guards"],
     errata: readFolder(join(folder, "errata")) as ReferenceFiles["errata"],
     terms: readFolder(join(folder, "terms")) as ReferenceFiles["terms"],
+    clauses: readFolder(join(folder, "clauses")) as ReferenceFiles["clauses"],
+    wrongReleases: (single("wrong-releases.json") ?? []) as ReferenceFiles["wrongReleases"],
     changes: (single("changes.json") ?? []) as ReferenceFiles["changes"],
     lock: single("lock.json") as Lock | null,
   };

@@ -6,7 +6,7 @@ import { bibliography } from "../../src/source/index.js";
 import { faultsOf } from "../harness/json-schemas.js";
 import { allReferenceFiles, REFERENCE_DATA, referenceFiles } from "../harness/reference-data.js";
 
-const { cases, guards, errata, terms, changes, lock } = referenceFiles;
+const { cases, guards, errata, terms, clauses, wrongReleases, changes, lock } = referenceFiles;
 
 describe("schemas of the reference data", () => {
   it.each(Object.entries(jsonSchemas()))("%s is what the formats generate", (name, schema) => {
@@ -23,6 +23,10 @@ describe("every file keeps its format", () => {
   it.each(guards)("guards/$path", ({ content }) => expect(faultsOf("guard.schema.json", content)).toEqual([]));
   it.each(errata)("errata/$path", ({ content }) => expect(faultsOf("errata.schema.json", content)).toEqual([]));
   it.each(terms)("terms/$path", ({ content }) => expect(faultsOf("terms.schema.json", content)).toEqual([]));
+  it("clauses", () => {
+    for (const { content } of clauses) expect(faultsOf("clauses.schema.json", content)).toEqual([]);
+  });
+  it("wrong-releases.json", () => expect(faultsOf("wrong-releases.schema.json", wrongReleases)).toEqual([]));
   it("changes.json", () => expect(faultsOf("changes.schema.json", changes)).toEqual([]));
   it("lock.json", () => expect(lock === null ? [] : faultsOf("lock.schema.json", lock)).toEqual([]));
   it("the bibliography", () => expect(faultsOf("sources.schema.json", bibliography)).toEqual([]));

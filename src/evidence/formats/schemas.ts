@@ -3,6 +3,7 @@ import { casesSchema } from "./case.js";
 import { changesSchema, lockSchema } from "./change.js";
 import { errataSchema } from "./erratum.js";
 import { guardSchema } from "./guard.js";
+import { clausesSchema, wrongReleasesSchema } from "./register.js";
 import { summarySchema } from "./summary.js";
 import { sourcesSchema, termsSchema } from "./term.js";
 
@@ -14,6 +15,8 @@ export function jsonSchemas(): Readonly<Record<string, object>> {
     "errata.schema.json": errataSchema,
     "terms.schema.json": termsSchema,
     "sources.schema.json": sourcesSchema,
+    "clauses.schema.json": clausesSchema,
+    "wrong-releases.schema.json": wrongReleasesSchema,
     "changes.schema.json": changesSchema,
     "lock.schema.json": lockSchema,
     "audit-summary.schema.json": summarySchema,

@@ -44,8 +44,11 @@ export function weakList(
   return list.sort((a, b) => Number(b.safety) - Number(a.safety) || (a.id < b.id ? -1 : 1));
 }
 
+// A definition has nothing to be proven by, and a composition is as good as its parts.
+const HARMLESS: readonly (string | null)[] = ["definition", "composition only"];
+
 function unproven(proof: Proof | undefined): readonly string[] {
-  if (!proof || proof.state === "proven") return [];
+  if (!proof || proof.state === "proven" || (proof.state === "unproven" && HARMLESS.includes(proof.because))) return [];
   const because = proof.because ?? "no reason given";
   return [proof.state === "partly" ? `not noticed: ${proof.unnoticed.join(", ")}` : `unproven: ${because}`];
 }
