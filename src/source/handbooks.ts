@@ -130,4 +130,5 @@ export const handbooks = {
   "FRC N2XY catalogue:undated": { title: "N2XY-FRC 0.6/1 kV: electrical data of single-core cables", publisher: "an Indonesian cable maker", year: null, kind: "catalogue", note: "seen in an upload" },
   "CR4 forum 38548:undated": { title: "Calculating earth loop impedance, forum thread", publisher: "GlobalSpec CR4", year: null, kind: "magazine" },
   "E. Mark table 41.1:2008": { title: "Transcription of BS 7671:2008 table 41.1", publisher: "E. Mark", year: 2008, kind: "dataset", address: "http://www.ericmark.talktalk.net/41-1.html" },
+  "Durban 8 kW performance paper:2019": { title: "Performance analysis of 8 kW grid-tied solar photovoltaic power plant in Durban, South Africa, IJMET 10(4)", publisher: "IAEME", year: 2019, kind: "paper" },
 } as const satisfies Record<string, Source>;
