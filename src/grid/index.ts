@@ -26,7 +26,9 @@ export {
 } from "./supply/supply-systems.js";
 export * from "./power/active-power-limit.js";
 export * from "./power/output-current.js";
+export * from "./power/german-power-factor.js";
 export * from "./power/power-triangle.js";
+export * from "./power/reactive-capability.js";
 export * from "./voltage/limits/as-nzs-4777-1.js";
 export * from "./voltage/limits/mcs.js";
 export * from "./voltage/limits/penn-state.js";
@@ -132,6 +134,7 @@ export { phaseChecks, type PhasesFor } from "./phases/phase-checks.js";
 export * from "./phases/phase-load.js";
 export * from "./phases/unbalance-limits.js";
 export * from "./site/export.js";
+export * from "./site/generator-cable.js";
 export * from "./site/export-checks.js";
 export * from "./site/export-limiter.js";
 export * from "./site/interface-relay.js";

@@ -75,26 +75,3 @@ export const vdeArN4105_2011_delays = /* @__PURE__ */ table({
     underfrequency1       0.1
   `,
 });
-
-/**
- * Power factor that plants of VDE-AR-N 4105:2011 are to reach.
- *
- * @function
- * @example
- * ```ts
- * import { vdeArN4105_2011_powerFactor } from "pv-to-grid/grid";
- * vdeArN4105_2011_powerFactor({ size: "3.68 to 13.8 kVA" }).text; // "0.95"
- * ```
- */
-export const vdeArN4105_2011_powerFactor = /* @__PURE__ */ table({
-  id: "grid/vde-ar-n-4105-2011-power-factor",
-  about: "power factor that plants of VDE-AR-N 4105:2011 are to reach",
-  rows: { name: "size", names: "in the first column", about: "sum of the plants of the connection" },
-  rowRule: "exact",
-  gives: { unit: "1", symbol: "cos φ" },
-  source: [{ in: "VDE-AR-N 4105:2011", clause: "overview table", grade: "reproduced", seen: "Solar Energy Consult on 4105:undated, table" }],
-  cells: `
-    3.68 to 13.8 kVA  0.95
-    above 13.8 kVA    0.90
-  `,
-});
