@@ -33,6 +33,7 @@ export { ampacityOf, type AmpacityRequest } from "./ampacity/ampacity-of.js";
 export {
   ampacityInAir,
   ampacityInGround,
+  ampacityOfParallel,
   ampacityWithHarmonics,
   circuitsTogether,
   circuitsOfLayer,
@@ -40,6 +41,7 @@ export {
 } from "./ampacity/compose.js";
 export { lightLoad, lightlyLoaded } from "./ampacity/lightly-loaded.js";
 export { tabulatedAmpacityNeeded } from "./ampacity/needed.js";
+
 export { routeAmpacity, type RouteAmpacity, type RouteAmpacityRequest } from "./ampacity/route-ampacity.js";
 export { routeMinimum } from "./ampacity/route-minimum.js";
 export { sizesTabulated, type LaidCable } from "./ampacity/sizes-tabulated.js";

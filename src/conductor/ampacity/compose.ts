@@ -7,7 +7,7 @@ import { formula } from "../../formula/index.js";
  * @example
  * ```ts
  * import { ampacityInAir } from "pv-to-grid/conductor";
- * ampacityInAir({ tabulatedAmpacity: "57 A", temperatureFactor: "0.87", groupingFactor: "0.8", conductorsInParallel: 1 }).text; // "39.672"
+ * ampacityInAir({ tabulatedAmpacity: "57 A", temperatureFactor: "0.87", groupingFactor: "0.8" }).text; // "39.672"
  * ```
  */
 export const ampacityInAir = /* @__PURE__ */ formula({
@@ -16,11 +16,11 @@ export const ampacityInAir = /* @__PURE__ */ formula({
     tabulatedAmpacity: { unit: "A", symbol: "I_tab", about: "tabulated current-carrying capacity", above: 0, usual: [1, 2000] },
     temperatureFactor: { unit: "1", symbol: "k_θ", about: "factor for the temperature of the air", above: 0, to: 2 },
     groupingFactor: { unit: "1", symbol: "k_g", about: "factor for the group of circuits", above: 0, to: 1 },
-    conductorsInParallel: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line", from: 1, usual: [1, 20] },
   },
   gives: { unit: "A", symbol: "I_z" },
-  expression: "tabulatedAmpacity * temperatureFactor * groupingFactor * conductorsInParallel",
+  expression: "tabulatedAmpacity * temperatureFactor * groupingFactor",
   source: [{ in: "IEC 60364-5-52:2009", clause: "523 and annex B", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "worked sizings that print capacity, temperature factor and grouping factor together" },
 });
 
 /**
@@ -30,7 +30,7 @@ export const ampacityInAir = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { ampacityInGround } from "pv-to-grid/conductor";
- * ampacityInGround({ tabulatedAmpacity: "100 A", temperatureFactor: 1, soilFactor: "1.18", groupingFactor: "0.85", conductorsInParallel: 1 }).text; // "100.3"
+ * ampacityInGround({ tabulatedAmpacity: "100 A", temperatureFactor: 1, soilFactor: "1.18", groupingFactor: "0.85" }).text; // "100.3"
  * ```
  */
 export const ampacityInGround = /* @__PURE__ */ formula({
@@ -40,11 +40,37 @@ export const ampacityInGround = /* @__PURE__ */ formula({
     temperatureFactor: { unit: "1", symbol: "k_θ", about: "factor for the temperature of the ground", above: 0, to: 2 },
     soilFactor: { unit: "1", symbol: "k_s", about: "factor for the thermal resistivity of the soil", above: 0, to: 2 },
     groupingFactor: { unit: "1", symbol: "k_g", about: "factor for the group of circuits", above: 0, to: 1 },
+  },
+  gives: { unit: "A", symbol: "I_z" },
+  expression: "tabulatedAmpacity * temperatureFactor * soilFactor * groupingFactor",
+  source: [{ in: "IEC 60364-5-52:2009", clause: "523 and annex B", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "worked sizings of buried cables" },
+});
+
+/**
+ * Ampacity of equal conductors in parallel.
+ *
+ * @function
+ * @example
+ * ```ts
+ * import { ampacityOfParallel } from "pv-to-grid/conductor";
+ * ampacityOfParallel({ ampacity: "167 A", conductorsInParallel: 2 }).text; // "334"
+ * ```
+ */
+export const ampacityOfParallel = /* @__PURE__ */ formula({
+  id: "conductor/ampacity-of-parallel", about: "ampacity of equal conductors in parallel",
+  takes: {
+    ampacity: { unit: "A", symbol: "I_z,1", about: "ampacity of one of them in the group", above: 0, usual: [1, 5000] },
     conductorsInParallel: { unit: "1", symbol: "n_p", about: "equal conductors in parallel for each line", from: 1, usual: [1, 20] },
   },
   gives: { unit: "A", symbol: "I_z" },
-  expression: "tabulatedAmpacity * temperatureFactor * soilFactor * groupingFactor * conductorsInParallel",
-  source: [{ in: "IEC 60364-5-52:2009", clause: "523 and annex B", grade: "copied" }],
+  expression: "ampacity * conductorsInParallel",
+  source: [
+    { in: "IEC 60364-5-52:2009", clause: "523.7", grade: "memory" },
+    { in: "common practice", clause: "equal conductors of equal length share the current equally", grade: "common-practice" },
+  ],
+  note: "equal material, section and length, without branches",
+  unproven: { because: "definition" },
 });
 
 /**

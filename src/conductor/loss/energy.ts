@@ -84,4 +84,5 @@ export const energyCost = /* @__PURE__ */ formula({
   gives: { unit: "money", symbol: "C" },
   expression: "energy * energyPrice",
   source: [{ in: "Electrical Business upsizing article:2018", clause: "opening test case", grade: "original" }],
+  unproven: { because: "no publication found", sought: "energy costs with their last digit certain" },
 });

@@ -21,6 +21,7 @@ export const conductorLoss = /* @__PURE__ */ formula({
   gives: { unit: "W", symbol: "P_loss" },
   expression: "loadedConductors * current ^ 2 * resistancePerLength * length",
   source: [{ in: "PVPMC d.c. wiring losses:undated", clause: "wiring losses", grade: "original" }],
+  unproven: { because: "no publication found", sought: "losses with their current, length and resistance" },
 });
 
 /**
@@ -61,4 +62,5 @@ export const lossShare = /* @__PURE__ */ formula({
   gives: { unit: "1", symbol: "p" },
   expression: "loss / power",
   source: [{ in: "PVPMC d.c. wiring losses:undated", clause: "wiring losses", grade: "original" }],
+  unproven: { because: "no publication found", sought: "loss shares with both powers" },
 });

@@ -63,4 +63,5 @@ export const measuringFactor = /* @__PURE__ */ formula({
   gives: { unit: "1", symbol: "k_t" },
   expression: "measuringSpan / (conductorTemperature - measuringZero)",
   source: [{ in: "IEC 60228:2004", clause: "annex on temperature correction", grade: "reproduced", seen: "uecables conductor page:undated, factor" }],
+  unproven: { because: "no publication found", sought: "factors to more digits than the table, whose cells the law guards" },
 });

@@ -21,6 +21,7 @@ export const inParallel = /* @__PURE__ */ formula({
   expression: "perLength / conductorsInParallel",
   source: [{ in: "ABB installation handbook:undated", clause: "2.2.2, voltage drop, examples", grade: "memory" }],
   note: "equal lengths, sections and paths, without branches",
+  unproven: { because: "no publication found", sought: "voltage drops of parallel cables, seen in print" },
 });
 
 /** The value of one conductor, or of several in parallel. */

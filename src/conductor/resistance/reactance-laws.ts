@@ -51,4 +51,5 @@ export const reactanceAtFrequency = /* @__PURE__ */ formula({
   gives: { unit: "Ω/m", symbol: "X" },
   expression: "reactancePerLength * frequency / tableFrequency",
   source: [{ in: "Electrical Engineering Toolbox page:2016", clause: "reactance at 60 Hz", grade: "original" }],
+  unproven: { because: "no publication found", sought: "reactances at both frequencies" },
 });

@@ -23,6 +23,7 @@ export const resistanceAtTemperature = /* @__PURE__ */ formula({
   gives: { unit: "Ω/m", symbol: "R_θ" },
   expression: "resistancePerLengthAt20 * (1 + temperatureCoefficientAt20 * (conductorTemperature - tableTemperature))",
   source: [{ in: "Shahin cable parameters:undated", clause: "d.c. resistance of conductor", grade: "original" }],
+  unproven: { because: "no publication found", sought: "resistances at two temperatures with the coefficient; a British table guards the law" },
 });
 
 /**
@@ -49,6 +50,7 @@ export const resistanceAt20 = /* @__PURE__ */ formula({
   expression: "resistancePerLength / (1 + temperatureCoefficientAt20 * (conductorTemperature - tableTemperature))",
   requires: [{ that: "1 + temperatureCoefficientAt20 * (conductorTemperature - tableTemperature) > 0", because: "the linear law ends where the resistance would vanish" }],
   source: [{ in: "uecables conductor page:undated", clause: "factor for measurements at other temperatures", grade: "original" }],
+  unproven: { because: "no publication found", sought: "resistances at two temperatures with the coefficient" },
 });
 
 /**
@@ -73,4 +75,5 @@ export const conductorTemperatureAtLoad = /* @__PURE__ */ formula({
   gives: { unit: "°C", symbol: "θ" },
   expression: "ambient + (conductorLimit - ambient) * (current / ampacity) ^ 2",
   source: [{ in: "Prysmian low-voltage catalogue:undated", clause: "chapter K, p. 97", grade: "original" }],
+  unproven: { because: "no publication found", sought: "conductor temperatures with ambient, current and capacity on one page" },
 });

@@ -88,4 +88,5 @@ export const effectiveImpedancePerLength = /* @__PURE__ */ formula({
   gives: { unit: "Ω/m", symbol: "Z" },
   expression: "resistancePerLength * powerFactor + reactancePerLength * reactiveFactor",
   source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 9, note 2", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "effective impedances with resistance, reactance and both factors" },
 });

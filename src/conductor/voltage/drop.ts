@@ -45,6 +45,7 @@ export const twoConductorDrop = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "ΔU" },
   expression: "2 * length * current * (resistancePerLength * powerFactor + reactancePerLength * reactiveFactor)",
   source: [{ in: "Electrical Installation Guide:undated", clause: "chapter G, figure G29", grade: "original" }],
+  unproven: { because: "no publication found", sought: "drops by resistance and reactance per length; whole runs are proven" },
 });
 
 /**
@@ -70,4 +71,5 @@ export const threePhaseDrop = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "ΔU" },
   expression: "sqrt(3) * length * current * (resistancePerLength * powerFactor + reactancePerLength * reactiveFactor)",
   source: [{ in: "Electrical Installation Guide:undated", clause: "chapter G, figure G29", grade: "original" }],
+  unproven: { because: "no publication found", sought: "drops by resistance and reactance per length; whole runs are proven" },
 });

@@ -26,6 +26,7 @@ export const iec60364_5_52_2009_annexG = /* @__PURE__ */ formula({
   expression: "conductorFactor * (serviceResistivity * length / section * powerFactor + reactancePerLength * length * reactiveFactor) * current",
   source: [{ in: "IEC 60364-5-52:2009", clause: "annex G", grade: "reproduced", seen: "cabledatasheet voltage drop page:undated, annex G" }],
   note: "for three phases the line-to-neutral change",
+  unproven: { because: "no publication found", sought: "worked voltage drops by annex G with reactance" },
 });
 
 /**

@@ -72,6 +72,7 @@ export const supplementOfAnnexG = /* @__PURE__ */ formula({
   gives: { unit: "%", symbol: "Δu_+" },
   expression: "min(largestSupplement, supplementPerMetre * max(0 * freeLength, length - freeLength))",
   source: [{ in: "IEC 60364-5-52:2009", clause: "annex G, note", grade: "reproduced", seen: "cabledatasheet voltage drop page:undated, note" }],
+  unproven: { because: "no publication found", sought: "worked supplements" },
 });
 
 /**

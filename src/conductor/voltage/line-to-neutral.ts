@@ -21,6 +21,7 @@ export const lineToNeutral = /* @__PURE__ */ formula({
     { in: "Electrical Installation Guide:undated", clause: "chapter G, voltage drop, example 2", grade: "memory" },
     { in: "common practice", clause: "star voltages of a balanced system", grade: "common-practice" },
   ],
+  unproven: { because: "no publication found", sought: "examples of the installation guide, which are recalled" },
 });
 
 /**
@@ -44,4 +45,5 @@ export const lineToLine = /* @__PURE__ */ formula({
     { in: "NFPA 70 Handbook:undated", clause: "commentary on chapter 9, table 9", grade: "memory" },
     { in: "common practice", clause: "star voltages of a balanced system", grade: "common-practice" },
   ],
+  unproven: { because: "no publication found", sought: "examples of the code handbook, which are recalled" },
 });

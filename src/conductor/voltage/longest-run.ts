@@ -21,6 +21,7 @@ export const longestDirectRun = /* @__PURE__ */ formula({
   gives: { unit: "m", symbol: "L_max" },
   expression: "voltageChange / (2 * current * resistancePerLength)",
   source: [{ in: "Hi-Tech Controls formulas:undated", clause: "voltage drop, solved for the length", grade: "original" }],
+  unproven: { because: "no publication found", sought: "longest direct-current runs by resistance per length" },
 });
 
 /**
@@ -47,6 +48,7 @@ export const longestTwoConductorRun = /* @__PURE__ */ formula({
   gives: { unit: "m", symbol: "L_max" },
   expression: "voltageChange / (2 * current * (resistancePerLength * powerFactor + reactancePerLength * reactiveFactor))",
   source: [{ in: "Electrical Installation Guide:undated", clause: "chapter G, figure G29", grade: "original" }],
+  unproven: { because: "no publication found", sought: "longest runs by resistance and reactance" },
 });
 
 /**
@@ -73,4 +75,5 @@ export const longestThreePhaseRun = /* @__PURE__ */ formula({
   gives: { unit: "m", symbol: "L_max" },
   expression: "voltageChange / (sqrt(3) * current * (resistancePerLength * powerFactor + reactancePerLength * reactiveFactor))",
   source: [{ in: "EC&M voltage drop article:undated", clause: "length examples", grade: "original" }],
+  unproven: { because: "no publication found", sought: "longest runs by resistance and reactance" },
 });

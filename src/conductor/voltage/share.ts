@@ -16,6 +16,7 @@ export const routeDrop = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "ΔU" },
   expression: "sum(drops)",
   source: [{ in: "Electrical Installation Guide:undated", clause: "chapter G, voltage drop, examples", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "sums of drops, seen in print" },
 });
 
 /**

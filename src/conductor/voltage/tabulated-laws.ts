@@ -23,6 +23,7 @@ export const tabulatedDirectDrop = /* @__PURE__ */ formula({
   gives: { unit: "mV/(A·m)", symbol: "v" },
   expression: "2 * resistancePerLengthAt20 * (1 + temperatureCoefficientAt20 * (conductorTemperature - tableTemperature))",
   source: [{ in: "Shahin cable parameters:undated", clause: "d.c. resistance of conductor", grade: "original" }],
+  unproven: { because: "no publication found", sought: "changes per ampere and metre to more digits than the tables; the law guards their cells" },
 });
 
 /**

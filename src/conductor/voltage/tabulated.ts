@@ -66,6 +66,7 @@ export const tabulatedDropByParts = /* @__PURE__ */ formula({
   gives: { unit: "mV/(A·m)", symbol: "v" },
   expression: "tabulatedResistive * powerFactor + tabulatedReactive * reactiveFactor",
   source: [{ in: "BS 7671:2018", clause: "appendix 4, 6.2", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "changes by resistive and reactive part with both factors" },
 });
 
 /**

@@ -6,6 +6,7 @@ import { ampacityInAir, ampacityInGround, circuitsTogether } from "../compose.js
 import { iec60364_5_52_2009_b_52_15 } from "../iec/b-52-15.js";
 import { iec60364_5_52_2009_b_52_16 } from "../iec/b-52-16.js";
 import { groupingIec } from "../iec/grouping.js";
+import { ofAllParallel, parallelOf } from "../parallel.js";
 import { refuse } from "../refusal.js";
 import type { AppliedFactor, StretchAmpacity } from "../stretch-ampacity.js";
 import { bs7671_2018_4b1 } from "./table-4b1.js";
@@ -22,7 +23,7 @@ export function ampacityBs(cable: Cable, section: Quantity<"area">, stretch: Str
     cable.kind === "single-core"
       ? bs7671_2018_4e1a({ section, arrangement: singleCoreColumn(method, stretch, loaded) })
       : bs7671_2018_4e4a({ section, method: armouredMethod(method), cores: loaded === 2 ? "two" : "three or four" });
-  const conductorsInParallel = given(cable.parallel ?? 1, "1");
+  const conductorsInParallel = parallelOf(cable);
   const notes = ["grouping and ground factors are those of IEC 60364-5-52, which BS 7671 shares"];
   const ambient: Known<Quantity<"temperature">> = isMissing(stretch.ambient)
     ? stretch.ambient
@@ -53,18 +54,18 @@ export function ampacityBs(cable: Cable, section: Quantity<"area">, stretch: Str
   };
   if (!buried) {
     const ampacity = whenKnown({ temperatureFactor, groupingFactor }, (known) =>
-      ampacityInAir({ tabulatedAmpacity, conductorsInParallel, ...known }),
+      ampacityInAir({ tabulatedAmpacity, ...known }),
     );
-    return Object.freeze({ ampacity, ...result });
+    return Object.freeze({ ampacity: ofAllParallel(ampacity, cable), ...result });
   }
   const soilFactor = whenKnown({ soil: stretch.soilThermalResistivity ?? "2.5 K·m/W" }, ({ soil }) =>
     iec60364_5_52_2009_b_52_16({ soilThermalResistivity: soil, method }),
   );
   factors.push({ of: "soil", factor: soilFactor });
   const ampacity = whenKnown({ temperatureFactor, groupingFactor, soilFactor }, (known) =>
-    ampacityInGround({ tabulatedAmpacity, conductorsInParallel, ...known }),
+    ampacityInGround({ tabulatedAmpacity, ...known }),
   );
-  return Object.freeze({ ampacity, ...result });
+  return Object.freeze({ ampacity: ofAllParallel(ampacity, cable), ...result });
 }
 
 /** The sections that the tables of BS 7671 hold for a cable on a stretch. */

@@ -3,6 +3,7 @@ import { given, InputError, type Quantity } from "../../../quantity/index.js";
 import type { Cable, ConductorMetal, Insulation } from "../../cable.js";
 import type { ReferenceMethod, Stretch } from "../../stretch.js";
 import { ampacityInAir, ampacityInGround, ampacityWithHarmonics, circuitsTogether } from "../compose.js";
+import { ofAllParallel, parallelOf } from "../parallel.js";
 import { refuse } from "../refusal.js";
 import type { AppliedFactor, StretchAmpacity } from "../stretch-ampacity.js";
 import { iec60364_5_52_2009_b_52_14 } from "./b-52-14.js";
@@ -41,7 +42,7 @@ export function ampacityIec(cable: Cable, size: Quantity<"area">, stretch: Stret
   const by = tabulatedByIec(cable, stretch, loaded);
   const { method, insulation } = by;
   const tabulatedAmpacity = tabulatedIec(size, by);
-  const conductorsInParallel = given(cable.parallel ?? 1, "1");
+  const conductorsInParallel = parallelOf(cable);
   const buried = method === "D1" || method === "D2";
   const notes: string[] = [];
 
@@ -67,11 +68,11 @@ export function ampacityIec(cable: Cable, size: Quantity<"area">, stretch: Stret
     const soilFactor = soilFactorIec(stretch, method, notes);
     factors.push({ of: "soil", factor: soilFactor });
     ampacity = whenKnown({ temperatureFactor, groupingFactor, soilFactor }, (known) =>
-      ampacityInGround({ tabulatedAmpacity, conductorsInParallel, ...known }),
+      ampacityInGround({ tabulatedAmpacity, ...known }),
     );
   } else {
     ampacity = whenKnown({ temperatureFactor, groupingFactor }, (known) =>
-      ampacityInAir({ tabulatedAmpacity, conductorsInParallel, ...known }),
+      ampacityInAir({ tabulatedAmpacity, ...known }),
     );
   }
   const { thirdHarmonicShare } = stretch;
@@ -81,7 +82,14 @@ export function ampacityIec(cable: Cable, size: Quantity<"area">, stretch: Stret
     );
   }
   const conductorLimit = conductorLimits({ insulation });
-  return Object.freeze({ ampacity, tabulated: tabulatedAmpacity, factors, ambient, conductorLimit, notes });
+  return Object.freeze({
+    ampacity: ofAllParallel(ampacity, cable),
+    tabulated: tabulatedAmpacity,
+    factors,
+    ambient,
+    conductorLimit,
+    notes,
+  });
 }
 
 function soilFactorIec(stretch: Stretch, method: "D1" | "D2", notes: string[]): Known<Quantity<"ratio">> {

@@ -5,6 +5,7 @@ import { sizeName } from "../../size/size.js";
 import type { Place, Stretch } from "../../stretch.js";
 import type { WiringRules } from "../../wiring.js";
 import { circuitsTogether } from "../compose.js";
+import { ofAllParallel, parallelOf } from "../parallel.js";
 import { refuse } from "../refusal.js";
 import type { StretchAmpacity } from "../stretch-ampacity.js";
 import { ampacityInUse } from "./compose.js";
@@ -40,7 +41,7 @@ export function ampacityNfpa(
   const insulation = nfpaInsulationOf(cable, wiring);
   const name = sizeName(size);
   const tabulatedAmpacity = tabulatedNfpa(cable, name, stretch, insulation);
-  const conductorsInParallel = given(cable.parallel ?? 1, "1");
+  const conductorsInParallel = parallelOf(cable);
   const ambient = ambientNfpa(stretch, insulation, isInFreeAir(cable, stretch), wiring);
   const temperatureFactor = whenKnown({ ambient }, (known) =>
     ambientFactorNfpa(known.ambient, cable, insulation, wiring),
@@ -48,10 +49,10 @@ export function ampacityNfpa(
   const conductors = stretch.currentCarryingConductors ?? conductorsTogether(stretch, conductorsInParallel, loaded);
   const groupingFactor = whenKnown({ conductors }, (known) => adjustment(stretch, given(known.conductors, "1")));
   const ampacity = whenKnown({ temperatureFactor, groupingFactor }, (known) =>
-    ampacityInUse({ tabulatedAmpacity, conductorsInParallel, ...known }),
+    ampacityInUse({ tabulatedAmpacity, ...known }),
   );
   return Object.freeze({
-    ampacity,
+    ampacity: ofAllParallel(ampacity, cable),
     tabulated: tabulatedAmpacity,
     factors: [{ of: "ambient", factor: temperatureFactor } as const, { of: "count", factor: groupingFactor } as const],
     ambient,

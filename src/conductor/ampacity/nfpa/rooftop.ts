@@ -71,4 +71,5 @@ export const rooftopAmbient = /* @__PURE__ */ formula({
   gives: { unit: "°C", symbol: "θ_a" },
   expression: "ambient + rise",
   source: [{ in: "NFPA 70:2014", clause: "310.15(B)(3)(c)", grade: "reproduced", seen: "pveducation rooftop page:undated, table of adders" }],
+  unproven: { because: "no publication found", sought: "rooftop examples in kelvin; those found print degrees Fahrenheit" },
 });

@@ -47,6 +47,7 @@ export const conductorLimitFactor = /* @__PURE__ */ formula({
   expression: "sqrt((conductorLimit - ambient) / (pvTableConductor - pvTableAmbient))",
   source: [{ in: "IEC 60364-5-52:2009", clause: "law behind tables B.52.14 and B.52.15", grade: "copied" }],
   note: "heat grows with the square of the current, so the current goes with the root of the temperature difference",
+  unproven: { because: "no publication found", sought: "worked deratings of photovoltaic cable to 90 °C" },
 });
 
 /**

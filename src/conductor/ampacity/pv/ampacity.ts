@@ -4,6 +4,7 @@ import type { Cable } from "../../cable.js";
 import type { Stretch } from "../../stretch.js";
 import { ampacityInAir, circuitsTogether } from "../compose.js";
 import { iec60364_5_52_2009_b_52_17 } from "../iec/b-52-17.js";
+import { ofAllParallel, parallelOf } from "../parallel.js";
 import { refuse } from "../refusal.js";
 import type { StretchAmpacity } from "../stretch-ampacity.js";
 import { ambientBehindModules, conductorLimitFactor, pvAmbientFactor } from "./ambient.js";
@@ -39,15 +40,15 @@ export function ampacityPv(cable: Cable, size: Quantity<"area">, stretch: Stretc
       tableFactor: en50618_2014_a_4({ ambient: known.ambient }),
     }),
   );
-  const conductorsInParallel = given(cable.parallel ?? 1, "1");
+  const conductorsInParallel = parallelOf(cable);
   const groupingFactor = whenKnown({ grouped: stretch.grouped }, ({ grouped }) =>
     iec60364_5_52_2009_b_52_17({ circuits: circuitsTogether({ grouped, conductorsInParallel }), grouping: "bunched" }),
   );
   const ampacity = whenKnown({ temperatureFactor, groupingFactor }, (known) =>
-    ampacityInAir({ tabulatedAmpacity, conductorsInParallel, ...known }),
+    ampacityInAir({ tabulatedAmpacity, ...known }),
   );
   return Object.freeze({
-    ampacity,
+    ampacity: ofAllParallel(ampacity, cable),
     tabulated: tabulatedAmpacity,
     factors: [
       { of: "ambient", factor: temperatureFactor } as const,

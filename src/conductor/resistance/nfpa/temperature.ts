@@ -23,6 +23,7 @@ export const resistanceFrom75 = /* @__PURE__ */ formula({
   gives: { unit: "Ω/m", symbol: "R_θ" },
   expression: "resistancePerLengthAt75 * (1 + temperatureCoefficientAt75 * (conductorTemperature - table8Temperature))",
   source: [{ in: "NFPA 70:2017", clause: "chapter 9, table 8, note 2", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "resistances at two temperatures with the coefficient of the code" },
 });
 
 /**
