@@ -25,15 +25,15 @@ export const combinedCurrent = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { combinedApparentPower } from "pv-to-grid/plant";
- * combinedApparentPower({ powers: ["5 kVA", "10 kVA"] }).text; // "15000"
+ * combinedApparentPower({ apparentPowers: ["5 kVA", "10 kVA"] }).text; // "15000"
  * ```
  */
 export const combinedApparentPower = /* @__PURE__ */ formula({
   id: "plant/combined-apparent-power",
   about: "apparent power of several sources that feed through one cable",
-  takes: { powers: { each: "VA", symbol: "S_i", about: "apparent power of each source", from: 0, usual: [0, 1e9] } },
+  takes: { apparentPowers: { each: "VA", symbol: "S_i", about: "apparent power of each source", from: 0, usual: [0, 1e9] } },
   gives: { unit: "VA", symbol: "S" },
-  expression: "sum(powers)",
+  expression: "sum(apparentPowers)",
   source: [{ in: "common practice", clause: "sum of the sources at one power factor", grade: "common-practice" }],
   unproven: { because: "definition" },
 });

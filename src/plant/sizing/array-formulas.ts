@@ -29,15 +29,15 @@ export const powerOfStrings = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { powerOfArray } from "pv-to-grid/plant";
- * powerOfArray({ powers: ["5590 W", "6020 W"] }).text; // "11610"
+ * powerOfArray({ stringPowers: ["5590 W", "6020 W"] }).text; // "11610"
  * ```
  */
 export const powerOfArray = /* @__PURE__ */ formula({
   id: "plant/power-of-array",
   about: "power of an array at standard test conditions",
-  takes: { powers: { each: "W", symbol: "P_i", about: "power of each group of strings", from: 0, usual: [5, 1e8] } },
+  takes: { stringPowers: { each: "W", symbol: "P_i", about: "power of each group of strings", from: 0, usual: [5, 1e8] } },
   gives: { unit: "W", symbol: "P_arr" },
-  expression: "sum(powers)",
+  expression: "sum(stringPowers)",
   source: [{ in: "common practice", clause: "sum over the strings", grade: "common-practice" }],
   unproven: { because: "definition" },
 });

@@ -55,7 +55,7 @@ export function maximumArrayCurrent({ plant }: Sizing, groups: readonly StringGr
 /** Power of the array of one inverter. */
 export function arrayPowerOf(groups: readonly StringGroup[]): Quantity<"activePower"> {
   return powerOfArray({
-    powers: groups.map(({ array, modules, count }) =>
+    stringPowers: groups.map(({ array, modules, count }) =>
       powerOfStrings({ modules, strings: count, maximumPower: array.module.maximumPower }),
     ),
   });

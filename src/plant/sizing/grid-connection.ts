@@ -74,7 +74,7 @@ export function sizeGridVoltage(
 }
 
 function infeed(powers: readonly Quantity<"apparentPower">[], { powerFactor, reactiveFactor }: FeedFactor) {
-  const apparentPower = powers.length === 1 ? powers[0]! : combinedApparentPower({ powers });
+  const apparentPower = powers.length === 1 ? powers[0]! : combinedApparentPower({ apparentPowers: powers });
   return {
     activePower: activePowerAtPowerFactor({ apparentPower, powerFactor }),
     reactivePower: reactivePowerOfShare({ apparentPower, reactiveShare: reactiveFactor }),
