@@ -133,6 +133,7 @@ export * from "./phases/connection-thresholds.js";
 export { phaseChecks, type PhasesFor } from "./phases/phase-checks.js";
 export * from "./phases/phase-load.js";
 export * from "./phases/unbalance-limits.js";
+export { voltageUnbalanceChecks } from "./phases/voltage-unbalance-checks.js";
 export * from "./site/export.js";
 export * from "./site/generator-cable.js";
 export * from "./site/export-checks.js";

@@ -7,6 +7,7 @@ import {
   phaseChecks,
   phaseUnbalance,
   voltageUnbalance,
+  voltageUnbalanceChecks,
 } from "../../src/grid/index.js";
 import { problemsOf } from "./problems.js";
 
@@ -147,5 +148,12 @@ describe("unbalance", () => {
     expect(voltageUnbalance({ lineVoltages: ["400 V", "404 V", "396 V"] }).text).toBe("0.01");
     expect(voltageUnbalance({ lineVoltages: ["208 V", "208 V", "208 V"] }).text).toBe("0");
     expect(() => voltageUnbalance({ lineVoltages: ["208 V", "208 V"] })).toThrow("three line voltages");
+  });
+
+  it.each([
+    [["206 V", "200 V", "194 V"], "met"],
+    [["206.01 V", "200 V", "193.99 V"], "not met"],
+  ])("stays within three per cent in North America: %s is %s", (lineVoltages, due) => {
+    expect(voltageUnbalanceChecks({ lineVoltages, at: "service" })[0]!.verdict).toBe(due);
   });
 });
