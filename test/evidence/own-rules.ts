@@ -64,11 +64,16 @@ function cableCurrent({
   return { allowed, check: within({ value: "20 A", limit: allowed }), sizes: [route.section] };
 }
 
+function recordOf({ route }: { route: { section: string; material: "copper" | "aluminium" } }) {
+  const { text, unit } = ampacities(route);
+  return { routes: [{ ampacity: { value: text, unit, step: "s1", grade: null }, verdict: "not-met" }] };
+}
+
 function secondOf(_first: unknown, second: { readonly current: string }) {
   return larger({ designCurrent: second.current, otherCurrent: "1 A" });
 }
 
 /** The catalogue of the tests' own rules. */
 export const ownRules = collect({
-  own: { voltageAt, larger, derated, ampacities, ratings, within, cableCurrent, secondOf },
+  own: { voltageAt, larger, derated, ampacities, ratings, within, cableCurrent, recordOf, secondOf },
 });

@@ -51,6 +51,16 @@ describe("a case agrees", () => {
     };
     expect(run({ ...byPosition, expected: { printed: "3", unit: "A" } }).status).toBe("agrees");
   });
+  it("on a number of a sizing record, in another unit", () => {
+    const inputs = { "route.section": { printed: "4 mm²" }, "route.material": { printed: "copper" } };
+    const record = { checks: "own/record-of", inputs };
+    expect(run({ ...record, at: "routes[0].ampacity", expected: { printed: "0.036", unit: "kA" } }).status).toBe(
+      "agrees",
+    );
+    expect(
+      run({ ...record, at: "routes[0].verdict", expected: { printed: "not-met", unit: "", rounding: "exact" } }).status,
+    ).toBe("agrees");
+  });
 });
 
 describe("a case can fail", () => {

@@ -1,5 +1,5 @@
 import { isMissing, isNamed } from "../../formula/index.js";
-import { isQuantity, unitFromText } from "../../quantity/index.js";
+import { given, isQuantity, type Unit, unitFromText } from "../../quantity/index.js";
 import { agreement, sideOf } from "../agreement.js";
 import { readDigits } from "../digits.js";
 import type { Case } from "../formats/index.js";
@@ -15,12 +15,18 @@ export interface Judgement {
   readonly side: -1 | 0 | 1;
 }
 
+/** A number as a sizing record has it. */
+function isRecorded(leaf: unknown): leaf is { readonly value: string; readonly unit: Unit } {
+  return typeof leaf === "object" && leaf !== null && "value" in leaf && "unit" in leaf && "step" in leaf;
+}
+
 function textOf(leaf: unknown, unit: string): string {
   if (isQuantity(leaf)) {
     const due = unitFromText(unit === "" ? "1" : unit);
     if (due === undefined) throw new CaseFault(`"${unit}" is not a unit`);
     return leaf.in(due).text;
   }
+  if (isRecorded(leaf)) return textOf(given(leaf.value, leaf.unit), unit);
   if (isNamed(leaf)) return leaf.name;
   if (isMissing(leaf)) return "open";
   if (typeof leaf === "object" && leaf !== null && "verdict" in leaf) return String(leaf.verdict);
