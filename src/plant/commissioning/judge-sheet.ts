@@ -148,7 +148,7 @@ function performanceOf(
   recorder: Recorder,
 ): JudgedSheet["performance"] {
   const arrayPower = powerOfArray({
-    powers: strings.map(({ roof, modules, count }) => {
+    stringPowers: strings.map(({ roof, modules, count }) => {
       const { maximumPower } = moduleTypes[roofs.find(({ name }) => name === roof)!.moduleType]!;
       return powerOfStrings({ modules, strings: count, maximumPower });
     }),
