@@ -34,7 +34,7 @@ export const voltVarResponse = /* @__PURE__ */ formula({
     "voltageShare <= voltageShare1 ? reactive1 : voltageShare < voltageShare2 ? reactive1 + (reactive2 - reactive1) * (voltageShare - voltageShare1) / (voltageShare2 - voltageShare1) : voltageShare == voltageShare2 ? reactive2 : voltageShare < voltageShare3 ? reactive2 + (reactive3 - reactive2) * (voltageShare - voltageShare2) / (voltageShare3 - voltageShare2) : voltageShare == voltageShare3 ? reactive3 : voltageShare < voltageShare4 ? reactive3 + (reactive4 - reactive3) * (voltageShare - voltageShare3) / (voltageShare4 - voltageShare3) : reactive4",
   source: [
     { in: "IEEE 1547:2018", clause: "5.3.3, voltage-reactive power mode", grade: "copied", seen: "UL1741SB test scripts:2026, VoltReg/vv.py" },
-    { in: "AS/NZS 4777.2:2020", clause: "3.3.2.3", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
+    { in: "AS/NZS 4777.2:2020", clause: "volt-var response mode", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
   ],
   note: "level beyond the first and the last point, straight between the points",
   unproven: { because: "no publication found", sought: "tables 38 and 39 of IEEE 1547.1 in an edited publication; they were seen in copies only" },
@@ -74,7 +74,7 @@ export const voltVarResponseInVolts = /* @__PURE__ */ formula({
     "voltage <= voltage1 ? reactive1 : voltage < voltage2 ? reactive1 + (reactive2 - reactive1) * (voltage - voltage1) / (voltage2 - voltage1) : voltage == voltage2 ? reactive2 : voltage < voltage3 ? reactive2 + (reactive3 - reactive2) * (voltage - voltage2) / (voltage3 - voltage2) : voltage == voltage3 ? reactive3 : voltage < voltage4 ? reactive3 + (reactive4 - reactive3) * (voltage - voltage3) / (voltage4 - voltage3) : reactive4",
   source: [
     { in: "IEEE 1547:2018", clause: "5.3.3, voltage-reactive power mode", grade: "copied", seen: "UL1741SB test scripts:2026, VoltReg/vv.py" },
-    { in: "AS/NZS 4777.2:2020", clause: "3.3.2.3", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
+    { in: "AS/NZS 4777.2:2020", clause: "volt-var response mode", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
   ],
   note: "level beyond the first and the last point, straight between the points",
   unproven: { because: "no publication found", sought: "worked point of a volt-var or volt-watt curve in volts" },

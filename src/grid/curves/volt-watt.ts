@@ -25,7 +25,7 @@ export const voltWattResponse = /* @__PURE__ */ formula({
   expression: "voltageShare <= voltageShare1 ? active1 : voltageShare < voltageShare2 ? active1 + (active2 - active1) * (voltageShare - voltageShare1) / (voltageShare2 - voltageShare1) : active2",
   source: [
     { in: "IEEE 1547:2018", clause: "5.4.2, voltage-active power mode", grade: "copied", seen: "IEEE 1547.1 test scripts:2022, p1547.py" },
-    { in: "AS/NZS 4777.2:2020", clause: "3.3.2.2", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
+    { in: "AS/NZS 4777.2:2020", clause: "volt-watt response mode", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
   ],
   note: "a ceiling: the plant may give less",
   unproven: { because: "no publication found", sought: "tables 38 and 39 of IEEE 1547.1 in an edited publication; they were seen in copies only" },
@@ -56,7 +56,7 @@ export const voltWattResponseInVolts = /* @__PURE__ */ formula({
   expression: "voltage <= voltage1 ? active1 : voltage < voltage2 ? active1 + (active2 - active1) * (voltage - voltage1) / (voltage2 - voltage1) : active2",
   source: [
     { in: "IEEE 1547:2018", clause: "5.4.2, voltage-active power mode", grade: "copied", seen: "IEEE 1547.1 test scripts:2022, p1547.py" },
-    { in: "AS/NZS 4777.2:2020", clause: "3.3.2.2", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
+    { in: "AS/NZS 4777.2:2020", clause: "volt-watt response mode", grade: "copied", seen: "DR 4777.2 test scripts:2021, pAus4777.py" },
   ],
   note: "a ceiling: the plant may give less",
   unproven: { because: "no publication found", sought: "worked point of a volt-var or volt-watt curve in volts" },

@@ -18,7 +18,7 @@ export const apparentPowerThresholds = /* @__PURE__ */ table({
   gives: { unit: "kVA", symbol: "S_lim" },
   source: [
     { in: "VDE-AR-N 4105:2011", clause: "overview table", grade: "reproduced", seen: "Solar Energy Consult on 4105:undated, table" },
-    { in: "VDE-AR-N 4105:2018", clause: "5.2 and 6.1", grade: "copied", seen: "Ziehl UFR sheet:undated" },
+    { in: "VDE-AR-N 4105:2018", clause: "5.2 and 6.1", grade: "copied", seen: "Grid relay data sheet:undated" },
     { in: "TOR Erzeuger:undated", clause: "external decoupling protection", grade: "reproduced", seen: "Vorarlberger Energienetze notice:undated, body" },
     { in: "NT basic connections:undated", clause: "per phase", grade: "reproduced", seen: "Power and Water consultation:undated, body" },
     { in: "REBT:2002", clause: "ITC-BT-40, 4.3.1", grade: "copied" },
