@@ -16,14 +16,14 @@ export interface TellingQuestion {
 
 /** Up to which length of string a missing module is noticed. */
 export interface TellingLength {
-  /** Modules of the sound string; `null` where even two modules do not tell, or a thousand still do. */
+  /** Modules of the sound string; `null` where even two modules do not tell, or two hundred still do. */
   readonly modules: number | null;
   /** The check of that length, and of the next, which no longer tells. */
   readonly last: Check | null;
   readonly next: Check | null;
 }
 
-const LONGEST = 1000;
+const LONGEST = 200;
 
 /**
  * The longest string in which a missing module is noticed, found by the condition itself: n modules tell, n + 1 do not.
