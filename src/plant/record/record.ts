@@ -12,18 +12,18 @@ import type { Citation, Grade, Source } from "../../source/index.js";
 import type { PlantDescription } from "../description/plant-description.js";
 import type { Rules } from "../description/rules.js";
 
+import type { RecordedSetting, RecordedVoltageLimit, RecordedVoltagePoint } from "./recorded-grid.js";
+import type { RecordedNumber } from "./recorded-number.js";
+import type { RecordedRoute } from "./recorded-routes.js";
+import type { RecordedString, RecordedTracker } from "./recorded-strings.js";
+
+export type * from "./recorded-grid.js";
+export type { RecordedNumber } from "./recorded-number.js";
+export type * from "./recorded-routes.js";
+export type * from "./recorded-strings.js";
+
 /** Identity of the record's format. */
 export const RECORD_FORMAT = "pv-to-grid/record@1";
-
-/** A number of the record: every digit, its unit, the step that made it, and the weakest grade behind it. */
-export interface RecordedNumber {
-  readonly value: string;
-  readonly unit: string;
-  /** Key into `steps`, which a record made without working leaves out. */
-  readonly step: string;
-  /** `null` where only inputs of the user stand behind it. */
-  readonly grade: Grade | null;
-}
 
 /** A verdict in the record's spelling. */
 export type RecordedVerdict = "met" | "not-met" | "open";
@@ -84,100 +84,6 @@ export interface ToDo {
   readonly about: string;
 }
 
-/** Voltages of one string at one cell temperature. */
-export interface RecordedVoltages {
-  readonly at: "coldest" | "standard test conditions" | "hottest";
-  readonly cellTemperature: RecordedNumber;
-  readonly openCircuit: RecordedNumber;
-  readonly mpp: RecordedNumber | null;
-}
-
-/** A limit of a string's voltage, for the ladder. */
-export interface RecordedLimit {
-  readonly key: string;
-  readonly name: string;
-  readonly end: "longest" | "shortest";
-  readonly force: Force;
-  readonly voltage: RecordedNumber;
-}
-
-/** A limit of the voltage at the connection point or at the inverter terminals, for the profile. */
-export interface RecordedVoltageLimit {
-  readonly inverter: string;
-  /** The check that it is from. */
-  readonly check: string;
-  readonly name: string;
-  readonly voltage: RecordedNumber;
-}
-
-/** Equal strings on one tracker. */
-export interface RecordedString {
-  /** Its place in the description; `null` where the library chose it. */
-  readonly path: string | null;
-  readonly inverter: string;
-  readonly tracker: string;
-  readonly roof: string;
-  readonly modules: number;
-  readonly count: number;
-  readonly shortest: RecordedNumber | null;
-  readonly longest: RecordedNumber | null;
-  /** Ids of the checks that the next shorter and the next longer string would fail. */
-  readonly limitedBy: { readonly shortest: string | null; readonly longest: string | null };
-  /** U_OC at the coldest cell temperature. */
-  readonly coldVoltage: RecordedNumber | null;
-  /** U_MPP at the hottest cell temperature. */
-  readonly hotVoltage: RecordedNumber | null;
-  readonly maximumCurrent: RecordedNumber | null;
-  readonly voltages: readonly RecordedVoltages[];
-  readonly limits: readonly RecordedLimit[];
-}
-
-/** One tracker and what it carries. */
-export interface RecordedTracker {
-  readonly inverter: string;
-  readonly tracker: string;
-  readonly inputs: number;
-  readonly inputsUsed: number;
-  readonly inputsToSeal: number;
-  readonly mppCurrent: RecordedNumber | null;
-  readonly maximumCurrent: RecordedNumber | null;
-}
-
-/** A point of the way from the grid's source to an inverter, with the voltage that the plant makes there. */
-export interface RecordedVoltagePoint {
-  readonly inverter: string;
-  readonly name: string;
-  readonly part: "network" | "installation";
-  /** Rise over the stretch that ends here, and over all stretches up to here. */
-  readonly change: RecordedNumber | null;
-  /** Length of the cables of that stretch; `null` for the network. */
-  readonly length: RecordedNumber | null;
-  readonly total: RecordedNumber | null;
-  readonly totalShare: RecordedNumber | null;
-  readonly voltage: RecordedNumber | null;
-}
-
-/** A setting that the installer selects or enters at the inverter. */
-export interface RecordedSetting {
-  readonly key: string;
-  readonly label: string;
-  readonly kind: string;
-  readonly value: RecordedNumber | null;
-  readonly lineToNeutral: RecordedNumber | null;
-  readonly lineToLine: RecordedNumber | null;
-  /** Ends of the range that the rules allow. */
-  readonly lowest: RecordedNumber | null;
-  readonly highest: RecordedNumber | null;
-  readonly delay: RecordedNumber | null;
-  /** Longest time until the plant is disconnected. */
-  readonly clearing: RecordedNumber | null;
-  readonly averaging: string | null;
-  readonly source: Citation | null;
-  readonly grade: Grade | null;
-  /** What must be done before it is entered. */
-  readonly confirm: string | null;
-}
-
 /** A named result of earthing, bonding or surge protection at a place. */
 export interface RecordedFinding {
   readonly subject: "earthing" | "surge" | "protection";
@@ -197,38 +103,6 @@ export interface RecordedReading {
   readonly expected: RecordedNumber | null;
   readonly low: RecordedNumber | null;
   readonly high: RecordedNumber | null;
-}
-
-/** One stretch of a route. */
-export interface RecordedStretch {
-  readonly place: string;
-  readonly length: RecordedNumber;
-  readonly ampacity: RecordedNumber | null;
-  readonly change: RecordedNumber | null;
-}
-
-/** One route and what was found for it. */
-export interface RecordedRoute {
-  readonly path: string;
-  readonly from: string;
-  readonly to: string;
-  readonly kind: "d.c." | "a.c.";
-  readonly cable: string;
-  readonly size: RecordedNumber | null;
-  readonly sizeName: string | null;
-  readonly protectiveConductor: RecordedNumber | null;
-  /** The checks that fixed the size, or nothing where it was stated or is the smallest of the series. */
-  readonly fixedBy: readonly string[];
-  readonly length: RecordedNumber;
-  readonly circuits: number;
-  readonly current: RecordedNumber | null;
-  readonly ampacity: RecordedNumber | null;
-  readonly voltageChange: RecordedNumber | null;
-  readonly voltageChangeShare: RecordedNumber | null;
-  readonly loss: RecordedNumber | null;
-  readonly breaker: RecordedNumber | null;
-  readonly breakerCharacteristic: string | null;
-  readonly stretches: readonly RecordedStretch[];
 }
 
 /** How many checks ended how. */
