@@ -3,6 +3,8 @@ import { defineConfig } from "vitest/config";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const NEEDS_BUILD = ["test/package/**/*.test.ts", "test/bundling/**/*.test.ts"];
+// A browser, installed where it is missing.
+const NEEDS_BROWSER = ["test/browser/**/*.test.ts"];
 const SEEDS = 2 ** 31;
 
 // Set here, once, so that every worker of a run draws from the same printed seed.
@@ -21,7 +23,11 @@ export default defineConfig({
     reporters: ["default", `${root}.config/count-reporter.ts`],
     setupFiles: [`${root}test/harness/fast-check.ts`],
     projects: [
-      { extends: true, test: { name: "source", include: ["test/**/*.test.ts"], exclude: NEEDS_BUILD } },
+      {
+        extends: true,
+        test: { name: "source", include: ["test/**/*.test.ts"], exclude: [...NEEDS_BUILD, ...NEEDS_BROWSER] },
+      },
+      { extends: true, test: { name: "browser", include: NEEDS_BROWSER, testTimeout: 60_000 } },
       {
         extends: true,
         test: {

@@ -28,6 +28,7 @@ const STEPS: readonly Step[] = [
   { name: "types", command: "tsc" },
   { name: "lint", command: "npm run --silent lint" },
   { name: "tests", command: "npm run --silent test" },
+  { name: "browser", command: "npm run --silent test:browser" },
   { name: "build", command: "npm run --silent build" },
   { name: "package", command: "npm run --silent test:package" },
 ];

@@ -19,7 +19,8 @@ export function ticks(low: number, high: number, about: number): readonly number
   while (power > raw) power /= 10;
   const step = power * (STEPS.find((factor) => factor * power >= raw) ?? 10);
   const found: number[] = [];
-  for (let at = Math.ceil(low / step); at * step <= high; at += 1) found.push(at * step);
+  // `|| 0`: the ceiling of −0.3 is −0, which would print as such.
+  for (let at = Math.ceil(low / step) || 0; at * step <= high; at += 1) found.push(at * step);
   return found;
 }
 

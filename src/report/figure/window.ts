@@ -6,9 +6,9 @@ import { type Scale, scale, ticks } from "./scale.js";
 import { type Rung, rungsOf, topVolts } from "./string-limits.js";
 import { ACCENT, figure, type Figure, group, INK, label, line, path, through } from "./svg.js";
 
-const WIDTH = 310;
+const WIDTH = 290;
 const LEFT = 46;
-const RIGHT = 296;
+const RIGHT = 276;
 const BEYOND = 6;
 
 type Point = readonly [temperature: number, volts: number];

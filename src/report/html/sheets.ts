@@ -1,4 +1,4 @@
-import type { PlantRecord, RecordedSetting } from "../../plant/index.js";
+import type { PlantRecord, RecordedReading, RecordedSetting } from "../../plant/index.js";
 import { all, element, type Child, type Markup } from "../markup/markup.js";
 import { CABLE_ALLOWANCE, materialList } from "../material/material-list.js";
 import { numbers } from "../view/cell.js";
@@ -73,7 +73,9 @@ export function settingsSheet({ grid, rules }: PlantRecord, working: Working): M
     volts(setting),
     range(setting),
     times(setting),
-    setting.source === null ? "" : all(citationText(setting.source), " – ", gradeWord(setting.grade)),
+    setting.source === null
+      ? ""
+      : `${citationText(setting.source)}${setting.grade === null ? "" : ` – ${gradeWord(setting.grade)}`}`,
     setting.confirm ?? "",
   ]);
   return sheet(
@@ -142,15 +144,24 @@ export function assumptionsSection({ assumptions, plant }: PlantRecord, working:
   return sheet("assumptions", "Assumptions", ["what", "value", "source"], rows);
 }
 
-/** What an instrument should read on each string at first switch-on. */
+/** What an instrument should read on each string at first switch-on, under several suns. */
 export function readingsSection({ readings }: PlantRecord, working: Working): Markup | null {
   if (readings.length === 0) return null;
-  const rows = readings.map(({ inverter, tracker, roof, what, at, expected, low, high }) => [
-    `${inverter} ${tracker}, ${roof}`,
-    `${what}${at === "" ? "" : `, ${at}`}`,
-    cellsMarkup(numbers(expected), working),
-    all(cellsMarkup(numbers(low), working), low && high ? " to " : "", cellsMarkup(numbers(high), working)),
-    element("span", { class: "blank" }),
-  ]);
-  return sheet("readings", "Readings at first switch-on", ["string", "what", "expected", "within", "read"], rows);
+  const suns = [...new Set(readings.map(({ at }) => at))];
+  const lines = new Map<string, RecordedReading[]>();
+  for (const reading of readings) {
+    const key = JSON.stringify([reading.inverter, reading.tracker, reading.roof, reading.what]);
+    lines.set(key, [...(lines.get(key) ?? []), reading]);
+  }
+  const value = ({ expected, low, high }: RecordedReading): Markup =>
+    all(
+      cellsMarkup(numbers(expected), working),
+      low && high ? all(" (", working.number(low), " to ", working.number(high), ")") : null,
+    );
+  const rows = [...lines.values()].map((same) => {
+    const [{ inverter, tracker, roof, what }] = same as [RecordedReading, ...RecordedReading[]];
+    const under = suns.map((sun) => same.filter(({ at }) => at === sun).map(value));
+    return [`${inverter} ${tracker}, ${roof}`, what, ...under, element("span", { class: "blank" })];
+  });
+  return sheet("readings", "Readings at first switch-on", ["string", "what", ...suns, "read"], rows);
 }

@@ -9,18 +9,25 @@ export const PRINT = `
   .statements:not([open]) { display: none; }
   button.n { text-decoration: none; }
   main > section { margin-top: 8mm; }
-  h1, h2, h3 { break-after: avoid; }
-  .attention, .cautions, figure, .check > summary, .steps li, .results tr, .sheet tr { break-inside: avoid; }
+  h1, h2, h3, .kind { break-after: avoid; }
+  .attention, .cautions, #line, .walk, .results, figure, .check > summary, .steps li, .results tr, .sheet tr { break-inside: avoid; }
   .place { grid-template-columns: 14mm minmax(0, 1fr); }
   .place .content { padding-bottom: 7mm; }
-  .check > summary { grid-template-columns: 17mm minmax(0, 1fr) 34mm 22mm 40mm; gap: 0 3mm; padding: 1mm 0; }
+  .check > summary { grid-template-columns: 15mm minmax(0, 1fr) 33mm 18mm 32mm; gap: 0 2.5mm; padding: .8mm 0; }
   .check .verdict, .check .asks, .check .sides, .check .use, .check .clause { grid-column: auto; }
   .steps li { grid-template-columns: 38mm minmax(0, 1fr) 38mm; }
   .unfolded { padding-left: 20mm; }
+  .results th { min-width: 40mm; }
   .frame { overflow: visible; }
-  figure.wide svg { width: 100%; max-width: 165mm; }
-  figure.narrow svg { width: 78mm; }
-  .found, .pair { gap: 4mm 6mm; }
+  figure.wide svg { max-width: 168mm; }
+  .pair svg { height: 93mm; width: auto; max-width: none; }
+  .found, .pair { gap: 4mm 5mm; }
+  .pair { break-inside: avoid; }
+  .cautions { padding: 3mm 4mm; margin-top: 5mm; }
+  .cautions ul { columns: 2; column-gap: 8mm; }
+  .title-block dl { grid-template-columns: repeat(5, auto); }
+  .title-block dl > div { padding: 1.5mm 3mm; }
+  .title-block h1 { padding: 3mm; }
   .sheet th, .sheet td { min-width: 0; }
   a { text-decoration: none; }
   #cautions-again { break-inside: avoid; }

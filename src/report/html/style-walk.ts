@@ -28,8 +28,9 @@ export const WALK = `
 .found { display: flex; flex-wrap: wrap; gap: 1.5rem 2.5rem; align-items: flex-start; margin-bottom: 1rem; }
 .results th, .results td { padding: .125rem 0; }
 .results th { padding-right: 1.5rem; color: var(--soft); max-width: 17rem; }
+@media (min-width: 40rem) { .results th { width: 15rem; } }
 .results .fixed { display: block; color: var(--soft); }
-.found > .results { flex: 0 1 auto; max-width: 34rem; }
+.found > .results { flex: 1 1 24rem; max-width: 34rem; }
 .found > figure { min-width: 0; }
 .pair { display: flex; gap: 1.5rem; }
 
@@ -68,7 +69,7 @@ export const WALK = `
   .unfolded { padding-left: 1rem; }
 }
 @media (max-width: 40rem) {
-  body { padding: 1rem 1rem 5rem; }
+  body { padding: 1rem 1rem 5rem; overflow-wrap: anywhere; }
   .place { grid-template-columns: 2rem minmax(0, 1fr); }
   .mark svg { width: 26px; height: 26px; }
   .mark::before { left: 9px; }

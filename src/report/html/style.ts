@@ -39,8 +39,8 @@ u { text-underline-offset: .25em; text-decoration-thickness: 2px; }
 /* Title block: ruled like the one of a drawing. */
 .title-block { border: 2px solid var(--ink); }
 .title-block h1 { margin: 0; padding: 1rem 1.25rem; }
-.title-block dl { display: grid; grid-template-columns: repeat(auto-fit, minmax(12rem, 1fr)); margin: 0; border-top: 1px solid var(--ink); gap: 1px; background: var(--rule); }
-.title-block dl > div { background: var(--paper); padding: .5rem 1.25rem; }
+.title-block dl { display: grid; grid-template-columns: repeat(auto-fit, minmax(12rem, 1fr)); margin: 0; border-top: 1px solid var(--ink); overflow: hidden; }
+.title-block dl > div { padding: .5rem 1.25rem; border: solid var(--rule); border-width: 0 1px 1px 0; margin: 0 -1px -1px 0; }
 .title-block dt { color: var(--soft); }
 .title-block dd { margin: 0; }
 .statements { border-top: 1px solid var(--ink); padding: .5rem 1.25rem; }

@@ -4,7 +4,7 @@ import { withSymbols } from "../markup/symbols.js";
 import type { Cell } from "../view/cell.js";
 import { exactText, type Shown, shown, shownPercent, THIN_SPACE } from "../view/number-text.js";
 import { originText, readable, type StepName, stepNames } from "../view/step-text.js";
-import { gradeWord } from "../view/words.js";
+import { gradeWord, sentence } from "../view/words.js";
 import { citationList } from "./citation.js";
 
 type FactCell = Extract<Cell, { readonly kind: "fact" }>;
@@ -119,7 +119,7 @@ export function makeWorking(record: PlantRecord): Working {
           { class: "uses" },
           used.map((each) => element("li", {}, usedName(each.key), linked(each.key))),
         ),
-      element("p", {}, originText(step), step.detail === undefined ? "" : `: ${readable(step.detail)}`, "."),
+      element("p", {}, sentence(`${originText(step)}${step.detail === undefined ? "" : `: ${readable(step.detail)}`}`)),
       step.rounded === true && element("p", {}, "Digits beyond the thirty-fourth were lost on the way."),
       step.source ? citationList(step.source) : null,
       element("p", { class: "grade" }, `Grade: ${gradeWord(step.grade)}.`),
@@ -163,9 +163,15 @@ function stepLine(
   number: Working["number"],
 ): Markup {
   const { equation, substituted, source, kind, detail, value, unit, grade } = step;
-  const result = unit === "" ? all(value) : number({ value, unit, step: step.step, grade });
-  const left = equation === undefined || kind === "model" ? withSymbols(symbol) : withSymbols(equation);
+  const converted = kind === "conversion";
+  // A change of unit shows both, every digit; any other result is rounded.
+  const as = converted ? { as: { digits: step.result, unit: "", exact: step.result } } : {};
+  const result = unit === "" ? all(value) : number({ value, unit, step: step.step, grade }, as);
+  const left = equation === undefined || kind === "model" ? symbol : equation;
+  const middle = substituted === undefined ? "" : readable(substituted);
+  const terms = [withSymbols(left), all(middle), result].filter(({ markup }) => markup !== "");
   const [place] = source ?? [];
+  const stated = kind === "given" ? (detail ?? originText(step)) : originText(step);
   return element(
     "li",
     {},
@@ -173,22 +179,9 @@ function stepLine(
     element(
       "span",
       { class: "equation" },
-      left,
-      substituted === undefined || kind === "conversion"
-        ? null
-        : all(left.markup === "" ? null : " = ", readable(substituted)),
-      " = ",
-      result,
+      terms.map((part, at) => all(at > 0 ? " = " : null, part)),
     ),
-    element(
-      "span",
-      { class: "from" },
-      place
-        ? `${place.in}, ${place.clause} – ${gradeWord(grade)}`
-        : kind === "given"
-          ? (detail ?? originText(step))
-          : originText(step),
-    ),
+    element("span", { class: "from" }, place ? `${place.in}, ${place.clause} – ${gradeWord(grade)}` : stated),
   );
 }
 

@@ -114,7 +114,8 @@ export function shownText({ digits, unit }: Shown): string {
 /** Two numbers side by side; where rounding would make them look alike, both show every digit. */
 export function shownPair(a: RecordedNumber, b: RecordedNumber): readonly [Shown, Shown] {
   const pair = [shown(a), shown(b)] as const;
-  const alike = pair[0].digits === pair[1].digits && a.unit === b.unit && a.value !== b.value;
+  const [first, second] = pair.map(({ digits }) => digits.replace(/\.0+$/, ""));
+  const alike = first === second && a.unit === b.unit && a.value !== b.value;
   return alike ? [inFull(a), inFull(b)] : pair;
 }
 

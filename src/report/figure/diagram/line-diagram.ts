@@ -7,7 +7,7 @@ import { arrow, earth } from "./symbols.js";
 import { boardTree, inverterTree, type Tree } from "./tree.js";
 
 /** A wider diagram is cut: one for each inverter, and one for the boards. */
-const WIDEST = 820;
+const WIDEST = 680;
 const TOP = 12;
 const EARTH_AT = 18;
 
