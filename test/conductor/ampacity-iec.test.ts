@@ -7,6 +7,7 @@ import { problemsOf } from "./problems.js";
 const wiring = "IEC 60364:2009-2017" as const;
 const multi: Cable = { kind: "multi-core", conductor: "copper", insulation: "PVC" };
 const single: Cable = { kind: "single-core", conductor: "copper", insulation: "XLPE" };
+const bare: Cable = { kind: "multi-core", conductor: "copper" };
 const onWall: Stretch = { place: "wall", length: "18 m", ambient: "30 °C", grouped: 0, referenceMethod: "C" };
 
 function amperes(cable: Cable, size: string, stretch: Partial<Stretch>, loaded: 2 | 3 = 3): string {
@@ -131,7 +132,7 @@ describe("refusals", () => {
     ["single cores in F below 25 mm²", single, "16 mm²", { referenceMethod: "F" as const }, ["not-tabulated"]],
     ["a group of spaced single cores", single, "25 mm²", { referenceMethod: "G" as const, grouped: 1 }, ["refused"]],
     ["no reference method", multi, "4 mm²", { referenceMethod: undefined as never }, ["missing"]],
-    ["no insulation", { kind: "multi-core", conductor: "copper" } as Cable, "4 mm²", {}, ["refused"]],
+    ["no insulation", bare, "4 mm²", {}, ["refused"]],
     ["air too warm for the insulation", multi, "4 mm²", { ambient: "60.1 °C" }, ["not-tabulated"]],
     ["more than twenty circuits", multi, "4 mm²", { grouped: 20 }, ["not-tabulated"]],
     [

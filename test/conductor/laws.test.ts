@@ -142,8 +142,8 @@ function amperes({ size, method, insulation, loaded, ambient, grouped }: Laid): 
   const { ampacity } = ampacityOf({
     cable: { kind: "multi-core", conductor: "copper", insulation },
     size: `${size} mm²`,
-    stretch: { place: "wall", length: "10 m", ambient: `${ambient} °C`, grouped, referenceMethod: method as "C" },
-    loaded: loaded as 2 | 3,
+    stretch: { place: "wall", length: "10 m", ambient: `${ambient} °C`, grouped, referenceMethod: method },
+    loaded: loaded,
     wiring,
   });
   return (ampacity as Quantity).number;

@@ -102,12 +102,11 @@ describe("size of a conductor", () => {
 });
 
 describe("terminals", () => {
-  const verdicts = (changes: Partial<SizingRequest>) =>
-    Object.fromEntries(
-      sizeConductor(request({ size: "4 mm2", designCurrent: "16 A", ...changes })).checks.map(({ id, verdict }) => [
-        id.split("/")[1],
-        verdict,
-      ]),
+  const verdicts = (changes: Partial<SizingRequest>): Readonly<Record<string, string | undefined>> =>
+    Object.fromEntries<string>(
+      sizeConductor(request({ size: "4 mm2", designCurrent: "16 A", ...changes })).checks.map(
+        ({ id, verdict }) => [id.split("/")[1]!, verdict] as const,
+      ),
     );
 
   it.each([

@@ -62,7 +62,7 @@ export function smallestSizeForRun(run: Run & { readonly length: Input<"length">
   const { wiring, voltageChange } = run;
   const rule = (isNfpa70(wiring) ? nfpa70_2017_sizes : iec60228_2004_sections).declaration;
   const sizes = sizesFor(wiring).filter((size) => hasResistance(run, size));
-  return chooseAmong(rule, sizes, (size) => [changeCheck(run, size as Quantity<"area">, voltageChange)]);
+  return chooseAmong(rule, sizes, (size) => [changeCheck(run, size, voltageChange)]);
 }
 
 function changeCheck(

@@ -90,7 +90,8 @@ function checksOf(request: SizingRequest, size: Quantity<"area">, route: RouteAm
   const { at = "", cable, carries, terminals = [], wiring, designCurrent, further } = request;
   const metal = cable.kind === "PV" ? "copper" : conductorOf(cable);
   const governed = route.governedBy === null ? null : request.stretches[route.governedBy];
-  const because = governed == null ? {} : { because: `the stretch “${governed.place}” governs` };
+  const because =
+    governed === undefined || governed === null ? {} : { because: `the stretch “${governed.place}” governs` };
   const checks = carries.map(({ what, current }) =>
     withinAmpacity({ value: current, limit: route.ampacity, at: [at, what].filter(Boolean).join("/"), ...because }),
   );

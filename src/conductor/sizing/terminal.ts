@@ -34,7 +34,7 @@ export function terminalChecks(
     );
   }
   if (metal === "aluminium") {
-    const allowed = aluminium === undefined ? false : aluminium;
+    const allowed = aluminium ?? false;
     checks.push(terminalTakesMetal({ value: metal, limit: isMissing(allowed) ? allowed : metalsOf(allowed), at }));
   }
   if (temperature !== undefined && designCurrent !== undefined) {
