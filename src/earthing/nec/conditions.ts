@@ -17,7 +17,7 @@ export const equipmentGroundingLargeEnough = /* @__PURE__ */ condition({
   relation: "≥",
   limit: { unit: "cmil", symbol: "A_min", about: "area by table 250.122, enlarged where the conductors are" },
   source: [{ in: "NFPA 70:2017", clause: "250.122", grade: "copied" }, { in: "NFPA 70:2023", clause: "250.122", grade: "copied" }],
-  worse: { "routes[].protectiveConductor.size": "down" },
+  worse: { "routes[].cable.protectiveConductor": "down" },
 });
 
 /**

@@ -56,13 +56,13 @@ export const practices = {
   "NEC 2023 dwelling": {
     wiring: "NFPA 70:2023",
     pv: "NFPA 70:2023",
-    grid: "IEEE 1547:2018 category II",
+    grid: "IEEE 1547:2018 category B II",
     supply: "120/240 V 60 Hz split-phase",
   },
   "NEC 2023 commercial": {
     wiring: "NFPA 70:2023",
     pv: "NFPA 70:2023",
-    grid: "IEEE 1547:2018 category II",
+    grid: "IEEE 1547:2018 category B II",
     supply: "208Y/120 V 60 Hz",
   },
 } as const satisfies Record<string, Rules>;

@@ -39,7 +39,7 @@ export const leakageWithinShare = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "A", symbol: "0.3 I_Δn", about: "share of the rated residual current" },
   source: [{ in: "IEC 60364-5-53:2019", clause: "531.3.2", grade: "memory" }],
-  worse: { "inverters[].leakageCurrent": "up", "routes[].residualDevice.ratedResidualCurrent": "down" },
+  worse: { "inverters[].residualCurrent.standingLeakage": "up", "routes[].rcd.ratedResidualCurrent": "down" },
 });
 
 /**

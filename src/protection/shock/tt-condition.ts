@@ -59,7 +59,7 @@ export const electrodeDisconnects = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "Ω", symbol: "U_L / I_Δn", about: "largest resistance for the device" },
   source: [{ in: "IEC 60364-4-41:2017", clause: "411.5.3", grade: "copied", seen: "Kewtech KT64 manual:undated, p. 24" }],
-  worse: { "supply.electrodeResistance": "up", "routes[].residualDevice.ratedResidualCurrent": "up" },
+  worse: { "electrode.resistance": "up", "routes[].rcd.ratedResidualCurrent": "up" },
 });
 
 /**
@@ -79,7 +79,7 @@ export const electrodeStable = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "Ω", symbol: "200 Ω", about: "resistance up to which an electrode counts as stable" },
   source: [{ in: "BS 7671:2018", clause: "table 41.5, note", grade: "copied", seen: "DIYnot forum 108875:undated, post 1" }],
-  worse: { "supply.electrodeResistance": "up" },
+  worse: { "electrode.resistance": "up" },
 });
 
 /**

@@ -116,7 +116,7 @@ export const protectionLevelLowEnough = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "V", symbol: "k U_w", about: "allowed share of the impulse withstand" },
   source: [{ in: "IEC 60364-5-53:2019", clause: "534.4.4", grade: "memory" }],
-  worse: { "surge.leadLength": "up" },
+  worse: { "surgeDevices[].leadLength": "up" },
 });
 
 /**
@@ -136,7 +136,7 @@ export const leadsShortEnough = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "m", symbol: "1 m", about: "longest leads" },
   source: [{ in: "Europa surge guide:undated", clause: "connection leads", grade: "original" }],
-  worse: { "surge.leadLength": "up" },
+  worse: { "surgeDevices[].leadLength": "up" },
 });
 
 /**
@@ -156,7 +156,7 @@ export const leadsShort = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "m", symbol: "0.5 m", about: "preferred length of the leads" },
   source: [{ in: "Europa surge guide:undated", clause: "connection leads", grade: "original" }],
-  worse: { "surge.leadLength": "up" },
+  worse: { "surgeDevices[].leadLength": "up" },
 });
 
 /**
