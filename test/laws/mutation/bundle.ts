@@ -8,7 +8,18 @@ const here = dirname(fileURLToPath(import.meta.url));
 const root = resolve(here, "../../..");
 
 // Laws compare a rule with its own declaration, and packages and formats know no rule: none of them judges one.
-const NOT_JUDGES = ["laws", "examples", "evidence", "catalogue", "bundling", "package", "harness", "formula", "quantity", "report"];
+const NOT_JUDGES = [
+  "laws",
+  "examples",
+  "evidence",
+  "catalogue",
+  "bundling",
+  "package",
+  "harness",
+  "formula",
+  "quantity",
+  "report",
+];
 
 /** The test files whose tests judge rules. */
 export function judgingFiles(): readonly string[] {
