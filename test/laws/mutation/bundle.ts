@@ -11,6 +11,8 @@ const root = resolve(here, "../../..");
 const NOT_JUDGES = [
   "laws",
   "examples",
+  "cli",
+  "browser",
   "evidence",
   "catalogue",
   "bundling",
