@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { conditions, formulas, models } from "../../src/catalogue/index.js";
+import { byMathjs, scopeOf } from "./big-numbers.js";
+import type { Draw } from "./draws.js";
 import second from "./limits.json" with { type: "json" };
+import { accepts, drawsAround } from "./requirements.js";
 import { declaredLimits, type Limits, probesOf, takes, verdictsOf } from "./limits.js";
 
 // Every limit is written down twice: in its rule and in limits.json. A slip in one of them is noticed by the other.
@@ -19,6 +22,22 @@ describe("each bound lets in, at it and one last digit on either side, what limi
           expect([text, takes(rule as never, symbol, unit, "each" in take, number)]).toEqual([text, taken]);
         }
       }
+    });
+  }
+});
+
+describe("each requirement holds where limits.json says so, on its limit and beside it, in", () => {
+  for (const rule of formulas()) {
+    const own = limits.requires[rule.id];
+    if (!own) continue;
+    it(rule.id, () => {
+      const outcomes = drawsAround(rule.declaration, own).flatMap((draw) => {
+        const found = accepts(rule as unknown as (inputs: Draw) => unknown, draw);
+        const due = own.every((that) => byMathjs(that, scopeOf(rule.declaration, draw)) === true);
+        return found === null ? [] : [{ draw, found, due }];
+      });
+      expect(outcomes.filter(({ found, due }) => found !== due)).toEqual([]);
+      expect(new Set(outcomes.map(({ due }) => due)).size, "a requirement that no input can break is none").toBe(2);
     });
   }
 });

@@ -5,9 +5,10 @@ import { isInputError, type Unit } from "../../src/quantity/index.js";
 /** Bounds of one symbol, as the second entry holds them. */
 export type Bounds = Partial<Record<"above" | "from" | "below" | "to", number>>;
 
-/** What each rule does at its limits: bounds of symbols, and the verdicts of conditions below, at and above the limit. */
+/** What each rule does at its limits: bounds of symbols, requirements between them, and the verdicts of conditions below, at and above the limit. */
 export interface Limits {
   readonly bounds: Readonly<Record<string, Readonly<Record<string, Bounds>>>>;
+  readonly requires: Readonly<Record<string, readonly string[]>>;
   readonly verdicts: Readonly<Record<string, readonly [string, string, string]>>;
 }
 
@@ -27,7 +28,12 @@ export function declaredLimits(): Limits {
     const verdict = verdictsOf(condition);
     if (verdict) verdicts[condition.id] = verdict;
   }
-  return { bounds, verdicts };
+  const requires = Object.fromEntries(
+    formulas()
+      .filter(({ declaration }) => declaration.requires)
+      .map(({ id, declaration }) => [id, declaration.requires!.map(({ that }) => that)]),
+  );
+  return { bounds, requires, verdicts };
 }
 
 type AnyCondition = ReturnType<typeof conditions>[number];
