@@ -7,6 +7,8 @@ import {
   bs7430_2015_square_factor,
   buriedRingResistance,
   equalElectrodesApart,
+  gridAndRodsResistance,
+  groundConductorSection,
   protectiveConductorSection,
   rodGroupResistance,
   soilResistivityFromRod,
@@ -119,6 +121,30 @@ describe("electrodes", () => {
       expect(once / (spacing * reading)).toBeCloseTo(2 * Math.PI, CLOSE);
     },
   );
+});
+
+describe("refusals", () => {
+  it("of a grid conductor that a fault would not heat, and of a mutual resistance as large as both", () => {
+    const copper = {
+      heatCapacity: "3.42 J/(K·cm³)",
+      resistivityCoefficient: "0.00393",
+      resistivity: "1.72 μΩ·cm",
+      inverseCoefficient: "234 K",
+    };
+    const at = (highestTemperature: string) => () =>
+      groundConductorSection({
+        faultCurrent: "10 kA",
+        disconnectionTime: "1 s",
+        ...copper,
+        highestTemperature,
+        groundAmbient: "60 °C",
+      });
+    expect(at("60 °C")).toThrow("heats the conductor");
+    expect(at("61 °C")().number).toBeGreaterThan(0);
+    const both = { gridResistance: "2 Ω", rodBedResistance: "8 Ω" };
+    expect(() => gridAndRodsResistance({ ...both, mutualResistance: "4 Ω" })).toThrow("smaller than both");
+    expect(gridAndRodsResistance({ ...both, mutualResistance: "1 Ω" }).text).toBe("1.875");
+  });
 });
 
 describe("conductors in a fault", () => {

@@ -113,6 +113,28 @@ const rows: readonly (readonly [string, () => Quantity, string])[] = [
   ["measured, British", () => protection.measuredLoopLimit({ largestLoop: "1.365 Ω" }), "1.092"],
   ["measured, verification", () => protection.measuredLoopLimitOfVerification({ largestLoop: "1.5 Ω" }), "1"],
   [
+    "cable resistance",
+    () =>
+      protection.cablePhaseResistance({ resistancePerLength: "2 mΩ/m", length: "30 m", parallelConductorsOfPhase: 2 }),
+    "0.03",
+  ],
+  [
+    "cable reactance",
+    () =>
+      protection.cablePhaseReactance({ reactancePerLength: "0.1 mΩ/m", length: "30 m", parallelConductorsOfPhase: 2 }),
+    "0.0015",
+  ],
+  [
+    "loop by addition",
+    () =>
+      protection.loopImpedanceByAddition({
+        externalImpedance: "0.4 Ω",
+        loopResistancePerLength: "10 mΩ/m",
+        length: "30 m",
+      }),
+    "0.7",
+  ],
+  [
     "longest circuit by addition",
     () =>
       protection.longestCircuitByAddition({

@@ -224,6 +224,17 @@ describe("laws of the loop", () => {
     expect(flips / walks).toBeGreaterThan(0.05);
   });
 
+  it("refuses a circuit whose loop is used up at its origin", () => {
+    const source = {
+      sourceResistance: "0.3 Ω",
+      sourceReactance: "0.4 Ω",
+      loopResistancePerLength: "1 mΩ/m",
+      loopReactancePerLength: "0 Ω/m",
+    };
+    expect(() => longestCircuit({ largestLoop: "0.5 Ω", ...source })).toThrow("already exceeds");
+    expect(longestCircuit({ largestLoop: "0.501 Ω", ...source }).number).toBeGreaterThan(0);
+  });
+
   it("adds resistance and reactance apart, and passes on everything that is missing", () => {
     const loop = faultLoop({ resistance: "0.1 Ω", reactance: "0.05 Ω" }, [
       { lineResistance: "0.1 Ω", protectiveResistance: "0.05 Ω", reactance: "0.1 Ω" },
