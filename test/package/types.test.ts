@@ -24,7 +24,8 @@ const SETTINGS: Readonly<Record<string, ts.CompilerOptions>> = {
   node16: { module: ts.ModuleKind.Node16, moduleResolution: Node16 },
   nodenext: { module: ts.ModuleKind.NodeNext, moduleResolution: NodeNext },
   bundler: { module: ts.ModuleKind.ESNext, moduleResolution: Bundler },
-  node10: { module: ts.ModuleKind.CommonJS, moduleResolution: Node10 },
+  // Without `esModuleInterop` the types of the schema library itself do not compile.
+  node10: { module: ts.ModuleKind.CommonJS, moduleResolution: Node10, esModuleInterop: true },
 };
 
 const EVERY_SUBPATH = subjects()
