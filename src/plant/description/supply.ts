@@ -76,6 +76,7 @@ export const supplySchema = z.strictObject({
     }),
   ),
   insulationMonitoring: perhaps("whether the insulation of an IT supply is monitored"),
+  serviceAmpacity: finding("A", "ampacity of the service conductors as laid", { above: 0, usual: [10, 5000] }),
   lineSection: finding("mm²", "section of the line conductors of the supply, in copper", {
     above: 0,
     usual: [4, 1000],

@@ -10,6 +10,7 @@ import { sizeGridVoltage } from "./grid-connection.js";
 import { isNecWiring, proveBusbar } from "./nec.js";
 import { feedFactorOf } from "./power-factor.js";
 import type { Sizing } from "./sizing.js";
+import { proveSiteExport } from "./site-export.js";
 import type { StringGroup } from "./strings.js";
 import { sizeSurge } from "./surge.js";
 
@@ -34,6 +35,7 @@ export function sizeAcSide(sizing: Sizing, groups: readonly StringGroup[], recor
   });
   proveBoards(sizing, sized, ({ designCurrent }) => designCurrent);
   if (isNecWiring(sizing)) proveBusbar(sizing, sized);
+  proveSiteExport(sizing, sized);
   const voltages = plant.inverters.map((inverter) => sizeGridVoltage(sizing, inverter, sized, feed, recorder));
   return {
     routes: sized.map(({ recorded }) => recorded),

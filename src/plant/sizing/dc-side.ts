@@ -1,7 +1,6 @@
 import { recordedReadings } from "../commissioning/expected-readings.js";
 import { missing } from "../../formula/index.js";
 import { checkDatasheet } from "../../module/index.js";
-import { InputError } from "../../quantity/index.js";
 import type {
   RecordedFinding,
   RecordedReading,
@@ -14,7 +13,7 @@ import type { ArrayDesign } from "./arrays.js";
 import { sizeArraySafety } from "./array-safety.js";
 import { maximumCurrentOf } from "./currents.js";
 import { type SizedDcRoute, sizeDcRoute } from "./dc-routes.js";
-import type { Sizing } from "./sizing.js";
+import { remind, type Sizing } from "./sizing.js";
 import { type StringGroup, stringGroups, sizeStrings } from "./strings.js";
 import { sizeTrackers, type SizedTracker } from "./trackers.js";
 
@@ -31,15 +30,8 @@ export interface DcSide {
 /** Sizes everything from the modules to the inverters. */
 export function sizeDcSide(sizing: Sizing, arrays: ReadonlyMap<string, ArrayDesign>, recorder: Recorder): DcSide {
   const { plant, checks } = sizing;
-  if (!Array.isArray(plant.strings)) {
-    const message = "the search for the best stringing is not part of this version; state the strings";
-    throw new InputError("plant", [
-      { path: "strings", code: "refused", message, expected: "a list of strings", received: String(plant.strings) },
-    ]);
-  }
   for (const { module, roof } of uniqueTypes(arrays)) checks.push(...checkDatasheet(module, roof.moduleType));
   const groups = stringGroups(sizing, arrays);
-  sizing.verified.push("strings");
 
   const trackers: RecordedTracker[] = [];
   const findings: RecordedFinding[] = [];
@@ -82,6 +74,11 @@ function sizeRoutes(
         inverter.name === route.to &&
         (route.tracker === undefined || route.tracker === tracker.name),
     );
+    if (served.length === 0) {
+      const text = `No string uses the route from ${route.from} to ${route.to}: leave it out, or put strings on it.`;
+      remind(sizing, { kind: "confirm", text, about: `${route.from}-${route.to}` });
+      return [];
+    }
     return [sizeDcRoute(sizing, route, index, served, trackers, recorder)];
   });
 }

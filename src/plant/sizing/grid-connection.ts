@@ -5,6 +5,8 @@ import {
   gridRuleSet,
   gridVoltageChecks,
   gridVoltageProfile,
+  interfaceSettings,
+  sustainedOvervoltageOf,
   type NetworkStretch,
   reactivePowerOfShare,
   type VoltageProfile,
@@ -64,7 +66,18 @@ export function sizeGridVoltage(
       ...path.map((route) => stretchOf(route, inverter, feed)),
     ],
   });
-  const checks = gridVoltageChecks({ rules: gridRulesOf(sizing), supply: rules.supply, profile, at: inverter.name });
+  const gridRules = gridRulesOf(sizing);
+  const sustainedOvervoltage = sustainedOvervoltageOf(
+    interfaceSettings(gridRules, rules.supply),
+    connectionOf(inverter),
+  );
+  const checks = gridVoltageChecks({
+    rules: gridRules,
+    supply: rules.supply,
+    profile,
+    at: inverter.name,
+    sustainedOvervoltage,
+  });
   sizing.checks.push(...checks);
   return {
     nominalVoltage: profile.nominalVoltage,

@@ -13,6 +13,7 @@ import type { Plant } from "../description/plant-description.js";
 import type { RecordedLimit, RecordedString, RecordedVoltages } from "../record/record.js";
 import type { Recorder } from "../record/recorder.js";
 import { type ArrayDesign, present } from "./arrays.js";
+import { chooseStrings } from "./chosen-strings.js";
 import { arrayPlaceOf } from "./place.js";
 import { finding, type Sizing } from "./sizing.js";
 
@@ -26,7 +27,8 @@ export interface StringGroup {
   readonly modules: number;
   readonly count: number;
   readonly junction: string | undefined;
-  readonly path: string;
+  /** Its place in the description; `null` where the library chose it. */
+  readonly path: string | null;
   /** Place in check ids: inverter, tracker, and the roof where a tracker carries several groups. */
   readonly at: string;
 }
@@ -131,15 +133,38 @@ function limitsOf({ limits }: StringRange, recorder: Recorder): RecordedLimit[] 
   });
 }
 
-/** The groups of strings that a description states. */
-export function stringGroups({ plant }: Sizing, arrays: ReadonlyMap<string, ArrayDesign>): readonly StringGroup[] {
-  const stated = Array.isArray(plant.strings) ? plant.strings : [];
-  return stated.map((string, index) => {
+/** A string as the description states it, or as the search chose it. */
+interface NamedString {
+  readonly inverter: string;
+  readonly tracker: string;
+  readonly roof: string;
+  readonly modules: number;
+  readonly count?: number | undefined;
+  readonly junction?: string | undefined;
+}
+
+/** The groups of strings of a plant, stated or chosen. */
+export function stringGroups(sizing: Sizing, arrays: ReadonlyMap<string, ArrayDesign>): readonly StringGroup[] {
+  const { plant } = sizing;
+  if (Array.isArray(plant.strings)) {
+    sizing.verified.push("strings");
+    return groupsOf(plant, arrays, plant.strings, (index) => `strings[${index}]`);
+  }
+  return groupsOf(plant, arrays, chooseStrings(sizing, arrays), () => null);
+}
+
+function groupsOf(
+  plant: Plant,
+  arrays: ReadonlyMap<string, ArrayDesign>,
+  strings: readonly NamedString[],
+  pathOf: (index: number) => string | null,
+): readonly StringGroup[] {
+  return strings.map((string, index) => {
     const inverterIndex = plant.inverters.findIndex(({ name }) => name === string.inverter);
     const inverter = plant.inverters[inverterIndex]!;
     const trackerIndex = inverter.trackers.findIndex(({ name }) => name === string.tracker);
     const inverterPath = `inverters[${inverterIndex}]`;
-    const shared = stated.some(
+    const shared = strings.some(
       (other) => other !== string && other.inverter === string.inverter && other.tracker === string.tracker,
     );
     return {
@@ -151,7 +176,7 @@ export function stringGroups({ plant }: Sizing, arrays: ReadonlyMap<string, Arra
       modules: string.modules,
       count: string.count ?? 1,
       junction: string.junction,
-      path: `strings[${index}]`,
+      path: pathOf(index),
       at: `${string.inverter}/${string.tracker}${shared ? `/${string.roof}/${string.modules}` : ""}`,
     };
   });
