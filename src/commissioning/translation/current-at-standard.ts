@@ -107,7 +107,6 @@ export const maximumPowerAtStandard = /* @__PURE__ */ formula({
       source: [{ in: "IEC 60904-3:2019", clause: "standard test conditions", grade: "memory" }],
     },
   },
-  requires: [{ that: "1 + maximumPowerCoefficient * (cellTemperature - stcTemperature) > 0", because: "the power would vanish at this temperature" }],
   gives: { unit: "W", symbol: "P_max,STC" },
   expression: "measuredPower * stcIrradiance / irradiance / (1 + maximumPowerCoefficient * (cellTemperature - stcTemperature))",
   source: [{ in: "IEC 60891:2021", clause: "linear correction", grade: "memory" }],

@@ -1,0 +1,74 @@
+import { describe, expect, it } from "vitest";
+import {
+  cellTemperatureFromVoltage,
+  currentAgainstOthers,
+  earthFaultPosition,
+  highestPower,
+  lowestPower,
+  openCircuitVoltageInLightAtStandard,
+  pointByPointCurrent,
+  pointByPointVoltage,
+} from "../../src/commissioning/index.js";
+
+// Values that a person finds with pencil and paper, for the rules that no publication prints an example of.
+describe("by hand", () => {
+  it("a string at 97.4 % of its voltage is 10 K warmer than 25 °C at −0.26 %/K", () => {
+    const string = { modules: 10, openCircuitVoltage: "40 V", openCircuitVoltageCoefficient: "-0.26 %/K" };
+    expect(cellTemperatureFromVoltage({ ...string, measuredVoltage: "389.6 V" }).text).toBe("35");
+  });
+
+  it("8 A beside 10 A and 6 A is their mean, 9 A lies an eighth above it", () => {
+    const beside = (measuredCurrent: string) =>
+      currentAgainstOthers({ measuredCurrent, stringCurrents: ["10 A", "6 A"] }).text;
+    expect([beside("8 A"), beside("9 A")]).toEqual(["0", "0.125"]);
+  });
+
+  it("a power of 4000 W within 5 % lies between 3800 W and 4200 W", () => {
+    const band = { expectedPower: "4000 W", bandTolerance: "5 %" };
+    expect([lowestPower(band).text, highestPower(band).text]).toEqual(["3800", "4200"]);
+  });
+
+  it("a current of 8 A at 800 W/m² and 45 °C is 9.9 A at 1000 W/m² and 25 °C by 0.05 %/K", () => {
+    const light = {
+      measuredIrradiance: "800 W/m2",
+      targetIrradiance: "1000 W/m2",
+      measuredTemperature: "45 °C",
+      targetTemperature: "25 °C",
+    };
+    expect(
+      pointByPointCurrent({ ...light, measuredCurrent: "8 A", shortCircuitCurrentCoefficient: "0.05 %/K" }).text,
+    ).toBe("9.9");
+  });
+
+  it("a voltage of 100 V, 10 K colder at −0.3 %/K, is 103 V, and 5 % of ln 2 more in twice the light", () => {
+    const point = {
+      measuredVoltage: "100 V",
+      measuredTemperature: "35 °C",
+      targetTemperature: "25 °C",
+      openCircuitVoltageCoefficient: "-0.3 %/K",
+    };
+    const at = (targetIrradiance: string) =>
+      pointByPointVoltage({ ...point, measuredIrradiance: "500 W/m2", targetIrradiance, irradianceFactor: "0.05" });
+    expect(at("500 W/m2").text).toBe("103");
+    // 103 · (1 + 0.05 · 0.693147) = 106.5697
+    expect(at("1000 W/m2").show({ digits: 7 })).toBe("106.5697 V");
+  });
+
+  it("a fault at the very end of a string leaves one pole on earth", () => {
+    const fault = (positiveToEarth: string, negativeToEarth: string) =>
+      earthFaultPosition({ modules: 10, positiveToEarth, negativeToEarth }).text;
+    expect([fault("0 V", "0.4 V"), fault("0.4 V", "0 V"), fault("0.1 V", "0.3 V")]).toEqual(["0", "10", "2.5"]);
+  });
+
+  it("a string is not corrected from light in which its voltage would vanish", () => {
+    const dim = {
+      measuredVoltage: "1 V",
+      openCircuitVoltageCoefficient: "-0.26 %/K",
+      cellTemperature: "25 °C",
+      irradianceFactor: "0.3",
+    };
+    // 1 + 0.3 · ln (G / 1000) vanishes at 1000 · e^(−10/3) = 35.67 W/m².
+    expect(openCircuitVoltageInLightAtStandard({ ...dim, irradiance: "35.8 W/m2" }).number).toBeGreaterThan(500);
+    expect(() => openCircuitVoltageInLightAtStandard({ ...dim, irradiance: "35.6 W/m2" })).toThrow("vanish");
+  });
+});
