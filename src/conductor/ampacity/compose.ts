@@ -121,8 +121,8 @@ export const circuitsTogether = /* @__PURE__ */ formula({
   gives: { unit: "1", symbol: "n" },
   expression: "grouped + conductorsInParallel",
   source: [
-    { in: "IEC 60364-5-52:2009", clause: "523.5 and 523.7", grade: "memory" },
-    { in: "common practice", clause: "circuits and parallel sets are counted together", grade: "common-practice" },
+    { in: "IEC 60364-5-52:2009", clause: "annex B, notes to table B.52.17: circuits or multi-core cables are counted", grade: "copied" },
+    { in: "IEC 60364-5-52:2009", clause: "523.5 and 523.7: parallel sets", grade: "memory" },
   ],
   unproven: { because: "definition" },
 });

@@ -80,6 +80,9 @@ export const conductorCoolAtTerminal = /* @__PURE__ */ condition({
   id: "conductor/conductor-cool-at-terminal", asks: "Does the conductor stay as cool as its terminal needs?", force: "requirement",
   value: { unit: "°C", symbol: "θ", about: "temperature of the conductor at the current" }, relation: "≤",
   limit: { unit: "°C", symbol: "θ_t", about: "temperature that the terminal is made for" },
-  source: [{ in: "IEC 60364-5-52:2009", clause: "512.1.5 and note to table 52.1", grade: "memory" }],
+  source: [
+    { in: "IEC 60364-5-52:2009", clause: "512.1.5 and note to table 52.1", grade: "memory" },
+    { in: "common practice", clause: "the temperature that the maker states for a terminal", grade: "common-practice" },
+  ],
   worse: { "routes[].stretches[].ambient": "up", "routes[].stretches[].grouped": "up" },
 });
