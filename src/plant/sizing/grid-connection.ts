@@ -76,7 +76,8 @@ export function sizeGridVoltage(
     supply: rules.supply,
     profile,
     at: inverter.name,
-    sustainedOvervoltage,
+    // Where the rules leave the setting to the operator there is nothing to judge.
+    ...(isMissing(sustainedOvervoltage) ? {} : { sustainedOvervoltage }),
   });
   sizing.checks.push(...checks);
   return {
