@@ -12,6 +12,7 @@ export const cableKinds = [
   },
   { key: "multi-core", label: "multi-core cable", edition: "IEC 60364-5-52:2009", grade: "copied" },
 ] as const satisfies readonly Listed[];
+/** A kind of cable. */
 export type CableKind = (typeof cableKinds)[number]["key"];
 
 /** What the conductor is made of. */
@@ -19,6 +20,7 @@ export const conductorMetals = [
   { key: "copper", label: "copper", edition: "IEC 60228:2004", grade: "reproduced" },
   { key: "aluminium", label: "aluminium", edition: "IEC 60228:2004", grade: "reproduced" },
 ] as const satisfies readonly Listed[];
+/** A metal of conductors. */
 export type ConductorMetal = (typeof conductorMetals)[number]["key"];
 
 /** What the conductor is insulated with, in the words of IEC 60364-5-52. */
@@ -31,6 +33,7 @@ export const insulations = [
     grade: "reproduced",
   },
 ] as const satisfies readonly Listed[];
+/** An insulation of cables. */
 export type Insulation = (typeof insulations)[number]["key"];
 
 /** How the conductor is made up, after IEC 60228. */
@@ -39,6 +42,7 @@ export const conductorClasses = [
   { key: "class 2", label: "stranded", edition: "IEC 60228:2004", grade: "reproduced" },
   { key: "class 5", label: "flexible", edition: "IEC 60228:2004", grade: "reproduced" },
 ] as const satisfies readonly Listed[];
+/** A class of conductor: solid, stranded or flexible. */
 export type ConductorClass = (typeof conductorClasses)[number]["key"];
 
 /** A cable without its size. */

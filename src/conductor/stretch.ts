@@ -17,6 +17,7 @@ export const places = [
   { key: "indoors", label: "indoors", edition: "none", grade: "common-practice" },
   { key: "outdoors", label: "outdoors", edition: "none", grade: "common-practice" },
 ] as const satisfies readonly Listed[];
+/** A place through which a cable runs. */
 export type Place = (typeof places)[number]["key"];
 
 /** Reference methods of installation of IEC 60364-5-52. */
@@ -62,6 +63,7 @@ export const referenceMethods = [
   { key: "F", label: "single-core cables touching in free air", edition: "IEC 60364-5-52:2009", grade: "copied" },
   { key: "G", label: "single-core cables spaced in free air", edition: "IEC 60364-5-52:2009", grade: "copied" },
 ] as const satisfies readonly Listed[];
+/** A reference method of installation. */
 export type ReferenceMethod = (typeof referenceMethods)[number]["key"];
 
 /** How single cores, or cables beside each other, lie. */
@@ -77,6 +79,7 @@ export const arrangements = [
   { key: "flat", label: "three single cores side by side", edition: "IEC 60364-5-52:2009", grade: "copied" },
   { key: "vertical", label: "single cores above each other", edition: "IEC 60364-5-52:2009", grade: "copied" },
 ] as const satisfies readonly Listed[];
+/** How circuits lie beside each other. */
 export type Arrangement = (typeof arrangements)[number]["key"];
 
 /** What carries cables in free air. */
@@ -85,6 +88,7 @@ export const trayKinds = [
   { key: "perforated", label: "perforated tray", edition: "IEC 60364-5-52:2009", grade: "copied" },
   { key: "ladder", label: "ladder, cleats or brackets", edition: "IEC 60364-5-52:2009", grade: "copied" },
 ] as const satisfies readonly Listed[];
+/** A kind of tray or ladder. */
 export type TrayKind = (typeof trayKinds)[number]["key"];
 
 /** Clear distance between circuits in the ground. */
@@ -96,6 +100,7 @@ export const clearances = [
   { key: "0.5 m", label: "0.5 m", edition: "IEC 60364-5-52:2009", grade: "copied" },
   { key: "1.0 m", label: "1.0 m", edition: "IEC 60364-5-52:2009", grade: "copied" },
 ] as const satisfies readonly Listed[];
+/** How far cables in the ground lie from each other. */
 export type Clearance = (typeof clearances)[number]["key"];
 
 /** Loaded conductors of a circuit: two for direct current and a single phase, three for three phases. */

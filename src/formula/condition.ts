@@ -9,6 +9,7 @@ import { gradeOf } from "./grade-of.js";
 import { isMissing, type Missing } from "./missing.js";
 import { isNamed, type Named } from "./named.js";
 
+/** What a check comes to; open where the inputs cannot decide. */
 export type Verdict = "met" | "not met" | "open";
 
 /** The outcome of a condition at one place of the plant. */

@@ -102,6 +102,7 @@ export interface TableDeclaration extends Declaration {
   readonly note?: string;
 }
 
+/** A cell in which copies of a table differ, what ships and why. */
 export interface TableDifference {
   readonly cell: string;
   readonly ships: string;
@@ -119,6 +120,7 @@ export interface SeriesDeclaration extends Declaration {
 /** What a check weighs: a safety or legal requirement, a recommendation, or yield only. */
 export type Force = "requirement" | "recommendation" | "yield";
 
+/** How a condition compares its value with its limit. */
 export type Relation = "<" | "≤" | "≥" | ">" | "=" | "one of";
 
 /** One side of a condition between quantities. */

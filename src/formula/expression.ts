@@ -3,6 +3,7 @@
 export type BinaryOperator = "+" | "-" | "*" | "/" | "^";
 export type Comparison = "<" | "<=" | ">" | ">=" | "==" | "!=";
 
+/** An expression as a tree. */
 export type Expression =
   | { readonly kind: "number"; readonly text: string }
   | { readonly kind: "name"; readonly name: string }

@@ -14,6 +14,7 @@ export interface Series<U extends Unit = Unit> {
   readonly kind: "series";
   readonly id: string;
   readonly declaration: SeriesDeclaration;
+  /** Every size, smallest first. */
   sizes(): readonly Quantity<DimensionOf<U>>[];
 }
 

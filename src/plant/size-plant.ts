@@ -12,6 +12,7 @@ import { sizeDcSide } from "./sizing/dc-side.js";
 import { beginSizing } from "./sizing/sizing.js";
 import { VERSION } from "./version.js";
 
+/** What a sizing leaves out. */
 export interface SizingOptions {
   /** `false` leaves the steps out of the record, and nothing else; `explain` gives them back. */
   readonly working?: boolean;

@@ -37,9 +37,11 @@ export interface Quantity<D extends Dimension = Dimension> {
   in(unit: UnitOf<D>): Quantity<D>;
   /** Value and unit for people, with four significant digits unless told otherwise. */
   show(options?: ShowOptions): string;
+  /** Value and unit, both exact, for JSON. */
   toJSON(): { readonly value: string; readonly unit: string };
 }
 
+/** How a quantity is shown to a person. */
 export interface ShowOptions {
   /** Significant digits, 1 to 34. */
   readonly digits?: number;
@@ -110,6 +112,7 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
     return this.unit === "1" ? value : `${value} ${this.unit}`;
   }
 
+  /** Value and unit, both exact, for JSON. */
   toJSON(): { readonly value: string; readonly unit: string } {
     return { value: this.text, unit: this.unit };
   }

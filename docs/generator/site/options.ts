@@ -3,6 +3,31 @@ import { join } from "node:path";
 import type { TypeDocOptions } from "typedoc";
 import { internalTypes } from "./internal-types.js";
 
+// In the order in which a newcomer reads them; what is not listed follows.
+const READING_ORDER = [
+  "first-plant",
+  "string-limits",
+  "inverter-to-meter",
+  "earthing",
+  "grid-settings",
+  "commissioning",
+  "reading-a-derivation",
+  "auditing",
+  "numerics",
+  "practices",
+  "adding-rules",
+  "elsewhere",
+];
+const OTHER_PAGES = ["DEVELOPERS.md", "CHANGELOG.md", "docs/evidence.md", "docs/audit/**/*.md"];
+
+function guides(folder: string): readonly string[] {
+  const rank = (file: string): number => (READING_ORDER.indexOf(file.replace(".md", "")) + 1 || Infinity);
+  return readdirSync(folder)
+    .filter((file) => file.endsWith(".md"))
+    .sort((a, b) => rank(a) - rank(b))
+    .map((file) => join(folder, file));
+}
+
 /** How TypeDoc reads the sources and shows them; every warning is an error. */
 export function optionsFor(root: string, out: string): Partial<TypeDocOptions> {
   const subjects = readdirSync(join(root, "src"), { withFileTypes: true })
@@ -14,9 +39,10 @@ export function optionsFor(root: string, out: string): Partial<TypeDocOptions> {
     tsconfig: join(root, ".config/tsconfig.build.json"),
     basePath: root,
     readme: join(root, "README.md"),
-    projectDocuments: ["docs/guides/*.md", "docs/evidence.md", "docs/audit/**/*.md", "DEVELOPERS.md", "CHANGELOG.md"].map(
-      (path) => join(root, path),
-    ),
+    projectDocuments: [
+      ...guides(join(root, "docs/guides")),
+      ...OTHER_PAGES.map((path) => join(root, path)),
+    ],
     out,
     customCss: join(root, "docs/generator/site/style.css"),
     disableGit: true,
@@ -32,7 +58,8 @@ export function optionsFor(root: string, out: string): Partial<TypeDocOptions> {
     navigation: { includeCategories: true, includeGroups: false, includeFolders: false, compactFolders: false, excludeReferences: true },
     categorizeByGroup: false,
     defaultCategory: "General",
-    sort: ["documents-first", "alphabetical"],
+    categoryOrder: ["Guides", "Subjects", "Reference", "Evidence", "Evidence by subject", "*"],
+    sort: ["documents-first", "alphabetical-ignoring-documents"],
     visibilityFilters: {},
     lang: "en",
     requiredToBeDocumented: ["Module", "Class", "Function", "Interface", "TypeAlias", "Variable", "Enum"],

@@ -18,11 +18,20 @@ export function nameModules(project: ProjectReflection): void {
   for (const module of project.getReflectionsByKind(ReflectionKind.Module)) {
     const subject = module.name.replace(/^(src\/?)/, "").replace(/\/?index$/, "");
     module.name = subject === "" || subject === PACKAGE ? PACKAGE : `${PACKAGE}/${subject.replace(`${PACKAGE}/`, "")}`;
+    module.comment?.blockTags.push(new CommentTag("@category", [{ kind: "text", text: "Subjects" }]));
   }
   for (const document of project.getReflectionsByKind(ReflectionKind.Document) as DocumentReflection[]) {
     const title = /^# (.+)$/m.exec(document.content[0]?.text ?? "")?.[1];
     if (title !== undefined) document.name = title;
+    document.frontmatter["category"] = categoryOf(project.files.getReflectionPath(document) ?? "");
   }
+}
+
+/** Where a document stands in the navigation. */
+function categoryOf(path: string): string {
+  if (path.includes("/guides/")) return "Guides";
+  if (path.includes("/audit/subjects/")) return "Evidence by subject";
+  return /\/audit\/|evidence\.md$/.test(path) ? "Evidence" : "Reference";
 }
 
 /** Finds the reflection of every rule, takes away what only its maker's types say, and sorts all by folder. */
@@ -67,7 +76,7 @@ function folderOf(reflection: DeclarationReflection | { readonly sources?: reado
 function categorise(reflection: DeclarationReflection, folder: string): void {
   const name = folder.split("/").slice(1).join(", ").replaceAll("-", " ");
   if (name === "") return;
-  const text = name.charAt(0).toUpperCase() + name.slice(1);
+  const text = (name.charAt(0).toUpperCase() + name.slice(1)).replace(/\b(?:iec|nec|epw)\b/gi, (short) => short.toUpperCase());
   const holders = reflection.signatures ?? [reflection];
   for (const holder of holders) {
     if (holder.comment) holder.comment.blockTags.push(new CommentTag("@category", [{ kind: "text", text }]));

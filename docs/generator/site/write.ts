@@ -2,7 +2,7 @@
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { Application, Converter, DocumentReflection, type ProjectReflection } from "typedoc";
+import { Application, Converter, DocumentReflection, PageEvent, type ProjectReflection } from "typedoc";
 import { brokenLinks } from "./broken-links.js";
 import { readKnowledge } from "./knowledge.js";
 import { optionsFor } from "./options.js";
@@ -48,6 +48,11 @@ app.converter.on(
   },
   -1000,
 );
+
+// Icons are drawn from the page itself; a browser refuses to draw them from another file.
+app.renderer.on(PageEvent.END, (page) => {
+  page.contents = page.contents?.replace(/<use href="[^"#]*#/g, '<use href="#') ?? "";
+});
 
 const project = await app.convert();
 if (project) {

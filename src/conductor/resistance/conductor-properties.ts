@@ -11,6 +11,7 @@ export interface ConductorProperties {
   readonly reactancePerLength: Quantity<"resistancePerLength"> | null;
 }
 
+/** A kind of raceway. */
 export type Raceway = "PVC" | "aluminium" | "steel";
 
 /** A cable of one size and temperature, and the current that it carries. */

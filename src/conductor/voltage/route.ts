@@ -16,6 +16,7 @@ export const circuitKinds = [
   { key: "split-phase", label: "split phase, line to line, balanced", edition: "none", grade: "common-practice" },
   { key: "three-phase", label: "three phases, balanced", edition: "none", grade: "common-practice" },
 ] as const satisfies readonly Listed[];
+/** A kind of circuit: direct current, single-phase or three-phase. */
 export type CircuitKind = (typeof circuitKinds)[number]["key"];
 
 /** Loaded conductors of a circuit. */
@@ -40,6 +41,7 @@ export interface RoutePart {
   readonly reactiveFactor?: Known<Input<"ratio">>;
 }
 
+/** Voltage change of one part of a route. */
 export interface PartChange {
   readonly change: Known<Quantity<"voltage">>;
   readonly loss: Known<Quantity<"activePower">>;
@@ -56,6 +58,7 @@ export interface RouteVoltageChange {
   readonly parts: readonly PartChange[];
 }
 
+/** A route of parts whose voltage changes add up. */
 export interface RouteRequest {
   readonly circuit: CircuitKind;
   /** Between the two conductors; line to line for three phases. */

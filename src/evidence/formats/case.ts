@@ -13,6 +13,7 @@ const input = z.union([
 
 /** How a source brought a value to its printed digits. */
 export const rounding = z.enum(["nearest", "cut", "up", "exact"]);
+/** How a source brought a value to its printed digits. */
 export type Rounding = z.infer<typeof rounding>;
 
 const expected = z.strictObject({
@@ -45,7 +46,9 @@ export const caseSchema = z
   })
   .describe("One printed number of a published source. There is no tolerance: the printed digits decide.");
 
+/** One printed number of a published source. */
 export type Case = z.infer<typeof caseSchema>;
+/** An input of a case, as printed or with the reason why it is not. */
 export type CaseInput = z.infer<typeof input>;
 
 /** A file of cases. */

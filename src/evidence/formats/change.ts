@@ -14,6 +14,7 @@ export const changeSchema = z
   })
   .describe("Undoing the changes of an item, newest first, must give the item that the lock holds.");
 
+/** An alteration of locked evidence, with its reason. */
 export type Change = z.infer<typeof changeSchema>;
 
 /** The file of changes. */
@@ -32,4 +33,5 @@ export const lockSchema = z
   })
   .describe("A hash of each case, shipped table, guard and erratum as it first stood.");
 
+/** A hash of each case, shipped table, guard and erratum. */
 export type Lock = z.infer<typeof lockSchema>;

@@ -19,6 +19,7 @@ export const erratumSchema = z
   })
   .describe("A printed value that the library does not reproduce; it stays visible and is never excluded.");
 
+/** A printed value that the library does not reproduce. */
 export type Erratum = z.infer<typeof erratumSchema>;
 
 /** A file of errata. */

@@ -58,6 +58,9 @@ export const guardSchema = z
   .discriminatedUnion("by", [copy, formula])
   .describe("A second publication of a table, or the law that its cells follow.");
 
+/** What guards the cells of a table apart from its transcription. */
 export type Guard = z.infer<typeof guardSchema>;
+/** A guard that is another publication of the table. */
 export type CopyGuard = z.infer<typeof copy>;
+/** A guard that is the law which the cells follow. */
 export type FormulaGuard = z.infer<typeof formula>;

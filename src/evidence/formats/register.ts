@@ -15,6 +15,7 @@ const clause = z.strictObject({
 /** Clauses that somebody compared as a whole with what the rules do. */
 export const clausesSchema = z.array(clause);
 
+/** A clause and how far it is implemented. */
 export type ClauseEntry = z.infer<typeof clause>;
 
 const release = z.strictObject({
@@ -30,4 +31,5 @@ const release = z.strictObject({
 /** Releases that gave a wrong number. */
 export const wrongReleasesSchema = z.array(release);
 
+/** A release of this library that was wrong. */
 export type WrongRelease = z.infer<typeof release>;

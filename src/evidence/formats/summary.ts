@@ -27,6 +27,7 @@ const tally = z.strictObject({
   largestShareOfTolerance: z.strictObject({ share: z.string(), case: z.string() }).nullable(),
 });
 
+/** The figures of one subject. */
 export type Tally = z.infer<typeof tally>;
 
 const weak = z.strictObject({
@@ -37,6 +38,7 @@ const weak = z.strictObject({
   safety: z.boolean(),
 });
 
+/** Something that nobody has checked, and why. */
 export type Weak = z.infer<typeof weak>;
 
 /** The audit in figures, per subject and in total. */
@@ -53,4 +55,5 @@ export const summarySchema = z
   })
   .describe("What is proven, guarded and weak, in figures.");
 
+/** The figures of an audit, per subject and in total. */
 export type AuditSummary = z.infer<typeof summarySchema>;

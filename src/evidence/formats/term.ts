@@ -12,6 +12,7 @@ export const termsSchema = z
   )
   .describe("One key per quantity everywhere: formula, plant, record and case.");
 
+/** The keys of quantities with their symbols and words. */
 export type Terms = z.infer<typeof termsSchema>;
 
 /** The bibliography as data. */

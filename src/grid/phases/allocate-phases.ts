@@ -11,6 +11,7 @@ export interface SinglePhaseInverter {
 
 /** The phases of a three-phase supply, or its pairs of lines. */
 export const phaseNames = ["L1", "L2", "L3"] as const;
+/** A phase by its name. */
 export type PhaseName = (typeof phaseNames)[number];
 
 /** Which inverter stands on which phase. */

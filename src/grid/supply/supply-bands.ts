@@ -17,7 +17,9 @@ export interface SupplyBand {
   readonly document: SourceKey;
   readonly label: string;
   readonly force: Force;
+  /** Lowest voltage of the band at a nominal one. */
   readonly lowest: (nominalVoltage: Quantity<"voltage">) => Quantity<"voltage">;
+  /** Highest voltage of the band at a nominal one. */
   readonly highest: (nominalVoltage: Quantity<"voltage">) => Quantity<"voltage">;
 }
 

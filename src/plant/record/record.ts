@@ -158,4 +158,5 @@ export interface PlantRecord {
   readonly steps?: Readonly<Record<string, RecordedStep>>;
 }
 
+/** A verdict as the record writes it. */
 export const recordedVerdict = (verdict: Verdict): RecordedVerdict => (verdict === "not met" ? "not-met" : verdict);

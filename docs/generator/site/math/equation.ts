@@ -15,7 +15,7 @@ const row = (...parts: readonly string[]): string => `<mrow>${parts.join("")}</m
 const bracketed = (inside: string, open = "(", close = ")"): string =>
   row(`<mo fence="true">${open}</mo>`, inside, `<mo fence="true">${close}</mo>`);
 const named = (name: string): string => `<mi mathvariant="normal">${name}</mi>`;
-const word = (text: string): string => `<mtext>${text}</mtext>`;
+const word = (text: string): string => `<mtext>${text.replaceAll(" ", "&nbsp;")}</mtext>`;
 
 /** An expression as MathML, with `symbolOf` giving the printed symbol of each name. */
 export function equationMath(tree: Expression, symbolOf: (name: string) => string): string {
@@ -94,7 +94,7 @@ export function equationMath(tree: Expression, symbolOf: (name: string) => strin
       rows.push(`<mtr><mtd>${math(node.then)}</mtd><mtd>${row(word("if "), math(node.test))}</mtd></mtr>`);
     }
     rows.push(`<mtr><mtd>${math(node)}</mtd><mtd>${word("otherwise")}</mtd></mtr>`);
-    return row(`<mo class="brace">{</mo>`, `<mtable class="pieces">${rows.join("")}</mtable>`);
+    return row(`<mo class="brace">{</mo>`, `<mtable class="pieces" displaystyle="true">${rows.join("")}</mtable>`);
   };
 
   const math = (node: Expression): string => {
