@@ -95,7 +95,8 @@ export function modelFor(input: StringingInput): StringingModel {
     scoreOf: ([first, second, third]) => {
       const used = Math.ceil(-first / worth);
       const rest = first + used * worth;
-      const short = Math.round(third / shortBase);
+      // Adding zero turns −0 into 0.
+      const short = Math.round(third / shortBase) + 0;
       return Object.freeze({
         unusedModules: total - used,
         fuses: Math.floor(rest / mixedBase),

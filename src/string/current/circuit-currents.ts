@@ -59,7 +59,7 @@ export const stringCableCurrentWithoutDevice = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { subArrayCableCurrent } from "pv-to-grid/string";
- * subArrayCableCurrent({ ratedCurrent: "160 A", others: "70 A", own: "35 A" }).text; // "230"
+ * subArrayCableCurrent({ ratedCurrent: "160 A", otherCurrents: "70 A", ownCurrent: "35 A" }).text; // "230"
  * ```
  */
 export const subArrayCableCurrent = /* @__PURE__ */ formula({
@@ -67,11 +67,11 @@ export const subArrayCableCurrent = /* @__PURE__ */ formula({
   about: "least rating of an unprotected sub-array cable beside others",
   takes: {
     ratedCurrent: { unit: "A", symbol: "I_n", about: "rated current of the array device, 0 where there is none", from: 0, usual: [0, 2000] },
-    others: { unit: "A", symbol: "ΣI_max", about: "maximum current of the other sub-arrays", from: 0, usual: [0, 5000] },
-    own: { unit: "A", symbol: "I_max", about: "maximum current of this sub-array", from: 0, usual: [1, 2000] },
+    otherCurrents: { unit: "A", symbol: "ΣI_max", about: "maximum current of the other sub-arrays", from: 0, usual: [0, 5000] },
+    ownCurrent: { unit: "A", symbol: "I_max", about: "maximum current of this sub-array", from: 0, usual: [1, 2000] },
   },
   gives: { unit: "A", symbol: "I_z,min" },
-  expression: "max(ratedCurrent + others, own)",
+  expression: "max(ratedCurrent + otherCurrents, ownCurrent)",
   source: [
     { in: "AS/NZS 5033:2021", clause: "current rating of circuits", grade: "memory" },
     { in: "IEC 62548:2016", clause: "current rating of circuits", grade: "memory" },

@@ -65,8 +65,8 @@ export function minimumCircuitCurrent(circuit: DcCircuit): Quantity<"current"> {
       const { arrayDevice, others } = circuit;
       return subArrayCableCurrent({
         ratedCurrent: arrayDevice ?? "0 A",
-        others,
-        own: maximumCurrent,
+        otherCurrents: others,
+        ownCurrent: maximumCurrent,
       });
     }
     case "array":

@@ -64,13 +64,13 @@ export const iec62548_2016_functionalEarthDevice = /* @__PURE__ */ table({
  * @example
  * ```ts
  * import { iec62109_2_2011_residualSteps } from "pv-to-grid/string";
- * iec62109_2_2011_residualSteps({ step: "60 mA" }).text; // "0.15"
+ * iec62109_2_2011_residualSteps({ residualStep: "60 mA" }).text; // "0.15"
  * ```
  */
 export const iec62109_2_2011_residualSteps = /* @__PURE__ */ table({
   id: "string/iec-62109-2-2011-residual-steps",
   about: "time within which an inverter must answer a sudden residual current",
-  rows: { name: "step", unit: "mA", symbol: "ΔI", about: "sudden change of the residual current", above: 0 },
+  rows: { name: "residualStep", unit: "mA", symbol: "ΔI", about: "sudden change of the residual current", above: 0 },
   rowRule: "exact",
   gives: { unit: "s", symbol: "t" },
   source: [{ in: "IEC 62109-2:2011", clause: "4.8.3.5, table 31", grade: "memory" }],

@@ -12,13 +12,13 @@ import type { ArrayPlace } from "../voltage/voltage-ceilings.js";
  * @example
  * ```ts
  * import { rapidShutdownVoltages } from "pv-to-grid/string";
- * rapidShutdownVoltages({ where: "inside the array boundary", rules: "NFPA 70:2020" }).text; // "80"
+ * rapidShutdownVoltages({ shutdownSide: "inside the array boundary", rules: "NFPA 70:2020" }).text; // "80"
  * ```
  */
 export const rapidShutdownVoltages = /* @__PURE__ */ table({
   id: "string/rapid-shutdown-voltages",
   about: "voltage that rapid shutdown leaves on conductors, thirty seconds after its start",
-  rows: { name: "where", names: "in the first column" },
+  rows: { name: "shutdownSide", names: "in the first column" },
   rowRule: "exact",
   columns: { rules: ["NFPA 70:2017", "NFPA 70:2020", "NFPA 70:2023"] },
   gives: { unit: "V", symbol: "U_sd" },
@@ -153,10 +153,10 @@ function deviceChecks(
   if (isMissing(coldOpenCircuitVoltage))
     return { most: null, checks: [shutdownVoltageWithinLimit({ missing: coldOpenCircuitVoltage.missing, at })] };
   const moduleVoltage = given(coldOpenCircuitVoltage, "V");
-  const limit = rapidShutdownVoltages({ where: "inside the array boundary", rules });
+  const limit = rapidShutdownVoltages({ shutdownSide: "inside the array boundary", rules });
   const check = (count: number): Check =>
     shutdownVoltageWithinLimit({ value: stringVoltage({ modules: whole(count), moduleVoltage }), limit, at });
   const turn = largestMet(check, limit.number / moduleVoltage.number);
-  const most = turn.count === null ? null : longestString({ limit, moduleVoltage });
+  const most = turn.count === null ? null : longestString({ voltageLimit: limit, moduleVoltage });
   return { most, checks: [modulesPerDevice === undefined ? (turn.met ?? turn.beyond!) : check(modulesPerDevice)] };
 }

@@ -1,7 +1,8 @@
 import { type Check, type Known, isMissing, missing, type Missing } from "../../formula/index.js";
 import { given, type Input } from "../../quantity/index.js";
 import type { PvRules } from "../rules.js";
-import { currentWithinJoint, joiningAllowed } from "./tracker-conditions.js";
+import { summedCurrent } from "../current/parallel-current.js";
+import { currentWithinJoint, declaredCurrentPlausible, joiningAllowed } from "./tracker-conditions.js";
 import { type CheckedTracker, trackerChecks, type TrackerLimits } from "./tracker-checks.js";
 import { maximumOfAll, type TrackerStrings } from "./tracker-strings.js";
 
@@ -78,7 +79,22 @@ export function joinedTrackers({
     const value = groups.length === 0 ? missing(`${name}.feeds`) : maximumOfAll(groups);
     return currentWithinJoint({ value, limit: ratedCurrent, at: at === "" ? name : `${at}/${name}` });
   });
-  return Object.freeze({ ...together, checks: Object.freeze([permission, ...together.checks, ...carried]) });
+  const checks = [permission, ...plausible(at, trackers, declared), ...together.checks, ...carried];
+  return Object.freeze({ ...together, checks: Object.freeze(checks) });
+}
+
+function plausible(
+  at: string,
+  trackers: readonly TrackerLimits[],
+  declared: JoinedTrackersInput["declared"],
+): readonly Check[] {
+  const alone = trackers.flatMap(({ maximumInputCurrent }) =>
+    isMissing(maximumInputCurrent) ? [] : [maximumInputCurrent],
+  );
+  if (isMissing(declared) || declared === "not allowed" || alone.length < trackers.length) return [];
+  return [
+    declaredCurrentPlausible({ value: declared.maximumInputCurrent, limit: summedCurrent({ currents: alone }), at }),
+  ];
 }
 
 function sumOfInputs(trackers: readonly TrackerLimits[]): number {

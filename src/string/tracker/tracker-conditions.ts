@@ -73,3 +73,15 @@ export const currentWithinJoint = /* @__PURE__ */ condition({
   limit: { unit: "A", symbol: "I_r", about: "rated current of the plug, branch, switch pole or terminal" },
   source: [{ in: "IEC 62548-1:2023", clause: "component requirements", grade: "memory" }],
 });
+
+/** Is the input current declared for joined trackers no more than the trackers take alone, added up? @function */
+export const declaredCurrentPlausible = /* @__PURE__ */ condition({
+  id: "string/declared-current-plausible",
+  asks: "Is the input current declared for joined trackers no more than the trackers take alone, added up?",
+  force: "recommendation",
+  value: { unit: "A", symbol: "I_joined", about: "largest input current declared for the joined trackers" },
+  relation: "≤",
+  limit: { unit: "A", symbol: "ΣI_DC,max", about: "largest input currents of the trackers alone, added up" },
+  source: [{ in: "common practice", clause: "two equal trackers joined, where the maker allows it, take twice the current", grade: "common-practice" }],
+  note: "a declaration above the sum is likely to be a slip",
+});

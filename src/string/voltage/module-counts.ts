@@ -6,18 +6,18 @@ import { formula } from "../../formula/index.js";
  * @example
  * ```ts
  * import { longestString } from "pv-to-grid/string";
- * longestString({ limit: "400 V", moduleVoltage: "47.2 V" }).text; // "8"
+ * longestString({ voltageLimit: "400 V", moduleVoltage: "47.2 V" }).text; // "8"
  * ```
  */
 export const longestString = /* @__PURE__ */ formula({
   id: "string/longest-string",
   about: "largest number of modules in series whose voltage stays within a limit",
   takes: {
-    limit: { unit: "V", symbol: "U_lim", about: "limit of the string's voltage", above: 0, usual: [10, 1500] },
+    voltageLimit: { unit: "V", symbol: "U_lim", about: "limit of the string's voltage", above: 0, usual: [10, 1500] },
     moduleVoltage: { unit: "V", symbol: "U_mod", about: "voltage of one module", above: 0, usual: [0.5, 200] },
   },
   gives: { unit: "1", symbol: "n_max" },
-  expression: "floor(limit / moduleVoltage)",
+  expression: "floor(voltageLimit / moduleVoltage)",
   source: [
     { in: "Solahart module manual:undated", clause: "5.1.2 and 5.1.4", grade: "original" },
     { in: "GuidEnR course:2011", clause: "step 2, number of modules in series", grade: "original" },
@@ -31,18 +31,18 @@ export const longestString = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { shortestString } from "pv-to-grid/string";
- * shortestString({ limit: "154 V", moduleVoltage: "26.6 V" }).text; // "6"
+ * shortestString({ voltageLimit: "154 V", moduleVoltage: "26.6 V" }).text; // "6"
  * ```
  */
 export const shortestString = /* @__PURE__ */ formula({
   id: "string/shortest-string",
   about: "smallest number of modules in series whose voltage reaches a limit",
   takes: {
-    limit: { unit: "V", symbol: "U_lim", about: "limit that the string's voltage must reach", above: 0, usual: [10, 1500] },
+    voltageLimit: { unit: "V", symbol: "U_lim", about: "limit that the string's voltage must reach", above: 0, usual: [10, 1500] },
     moduleVoltage: { unit: "V", symbol: "U_mod", about: "voltage of one module, less what drops in the cables", above: 0, usual: [0.5, 200] },
   },
   gives: { unit: "1", symbol: "n_min" },
-  expression: "ceil(limit / moduleVoltage)",
+  expression: "ceil(voltageLimit / moduleVoltage)",
   source: [
     { in: "GuidEnR course:2011", clause: "step 2, number of modules in series", grade: "original" },
     { in: "SEIAPI guideline:2012", clause: "minimum number of modules in a string", grade: "memory" },

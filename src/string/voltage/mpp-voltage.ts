@@ -71,7 +71,7 @@ export const lowerLimitWithMargin = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { voltageBelowLimit } from "pv-to-grid/string";
- * voltageBelowLimit({ voltage: "951.2 V", limit: "1000 V" }).text; // "48.8"
+ * voltageBelowLimit({ voltage: "951.2 V", voltageLimit: "1000 V" }).text; // "48.8"
  * ```
  */
 export const voltageBelowLimit = /* @__PURE__ */ formula({
@@ -79,10 +79,10 @@ export const voltageBelowLimit = /* @__PURE__ */ formula({
   about: "voltage that is left below a limit",
   takes: {
     voltage: { unit: "V", symbol: "U", about: "voltage of the string", from: 0, usual: [0, 1500] },
-    limit: { unit: "V", symbol: "U_lim", about: "limit", from: 0, usual: [0, 1500] },
+    voltageLimit: { unit: "V", symbol: "U_lim", about: "limit", from: 0, usual: [0, 1500] },
   },
   gives: { unit: "V", symbol: "ΔU" },
-  expression: "limit - voltage",
+  expression: "voltageLimit - voltage",
   source: [{ in: "common practice", clause: "margin to a limit", grade: "common-practice" }],
   unproven: { because: "definition" },
 });
@@ -93,7 +93,7 @@ export const voltageBelowLimit = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { voltageAboveLimit } from "pv-to-grid/string";
- * voltageAboveLimit({ voltage: "260 V", limit: "200 V" }).text; // "60"
+ * voltageAboveLimit({ voltage: "260 V", voltageLimit: "200 V" }).text; // "60"
  * ```
  */
 export const voltageAboveLimit = /* @__PURE__ */ formula({
@@ -101,10 +101,10 @@ export const voltageAboveLimit = /* @__PURE__ */ formula({
   about: "voltage that is left above a limit",
   takes: {
     voltage: { unit: "V", symbol: "U", about: "voltage of the string", from: 0, usual: [0, 1500] },
-    limit: { unit: "V", symbol: "U_lim", about: "limit", from: 0, usual: [0, 1500] },
+    voltageLimit: { unit: "V", symbol: "U_lim", about: "limit", from: 0, usual: [0, 1500] },
   },
   gives: { unit: "V", symbol: "ΔU" },
-  expression: "voltage - limit",
+  expression: "voltage - voltageLimit",
   source: [{ in: "common practice", clause: "margin to a limit", grade: "common-practice" }],
   unproven: { because: "definition" },
 });

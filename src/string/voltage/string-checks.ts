@@ -59,7 +59,7 @@ function judge(limit: StringLimit, modules: number): { check: Check; margin: Str
   if (!isQuantity(check.value) || !isQuantity(check.limit)) return { check, margin: null };
   const turn = limit.turn().count;
   const count = turn?.number ?? 0;
-  const sides = { voltage: check.value as Quantity<"voltage">, limit: check.limit as Quantity<"voltage"> };
+  const sides = { voltage: check.value as Quantity<"voltage">, voltageLimit: check.limit as Quantity<"voltage"> };
   const longest = limit.end === "longest";
   const margin = Object.freeze({
     key: limit.key,

@@ -116,7 +116,10 @@ function limitOf({ key, at, end, condition, perModule, limit, voltageOf }: Parts
     const guess = limit.number / perModule.number;
     const found = end === "longest" ? largestMet(check, guess) : smallestMet(check, guess);
     if (found.count === null) return { ...found, count: null };
-    const explained = (end === "longest" ? longestString : shortestString)({ limit, moduleVoltage: perModule });
+    const explained = (end === "longest" ? longestString : shortestString)({
+      voltageLimit: limit,
+      moduleVoltage: perModule,
+    });
     const agrees = explained.number === found.count;
     return { ...found, count: agrees ? explained : whole(found.count, "the last count that the condition admits") };
   };

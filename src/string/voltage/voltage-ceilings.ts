@@ -19,13 +19,13 @@ export type ArrayPlace = (typeof arrayPlaces)[number]["key"];
  * @example
  * ```ts
  * import { voltageCeilings } from "pv-to-grid/string";
- * voltageCeilings({ place: "dwelling", rules: "NFPA 70:2020" }).text; // "600"
+ * voltageCeilings({ arrayPlace: "dwelling", rules: "NFPA 70:2020" }).text; // "600"
  * ```
  */
 export const voltageCeilings = /* @__PURE__ */ table({
   id: "string/voltage-ceilings",
   about: "highest d.c. voltage that a rule set allows, by where the array stands",
-  rows: { name: "place", names: "in the first column" },
+  rows: { name: "arrayPlace", names: "in the first column" },
   rowRule: "exact",
   columns: { rules: ["IEC 62548-1:2023", "IEC 60364-7-712:2017", "AS/NZS 5033:2021", "NFPA 70:2017", "NFPA 70:2020", "NFPA 70:2023"] },
   gives: { unit: "V", symbol: "U_law" },
@@ -60,5 +60,5 @@ export function legalCeiling(given: {
   readonly rules: PvRules;
   readonly place: Known<ArrayPlace>;
 }): Known<Quantity<"voltage">> {
-  return isMissing(given.place) ? given.place : voltageCeilings({ place: given.place, rules: given.rules });
+  return isMissing(given.place) ? given.place : voltageCeilings({ arrayPlace: given.place, rules: given.rules });
 }

@@ -38,8 +38,8 @@ export function clipping({ arrayPower, limit, performance, histogram }: Clipping
     duration,
   }));
   return clippingShare({
-    cut: classes.map((each) => energyAbove({ ...each, limit })),
-    available: classes.map(energyOver),
+    cutEnergies: classes.map((each) => energyAbove({ ...each, powerLimit: limit })),
+    availableEnergies: classes.map(energyOver),
   });
 }
 
@@ -49,7 +49,7 @@ export function clipping({ arrayPower, limit, performance, histogram }: Clipping
  * @example
  * ```ts
  * import { clippingShareOfSums } from "pv-to-grid/string";
- * clippingShareOfSums({ cut: "100 kWh", available: "10000 kWh" }).text; // "0.01"
+ * clippingShareOfSums({ cutEnergy: "100 kWh", availableEnergy: "10000 kWh" }).text; // "0.01"
  * ```
  */
 export const clippingShareOfSums = /* @__PURE__ */ model(
@@ -57,15 +57,15 @@ export const clippingShareOfSums = /* @__PURE__ */ model(
     id: "string/clipping-share-of-sums",
     about: "share of a series' energy that is cut off, from its sums",
     takes: {
-      cut: { unit: "Wh", symbol: "E_cut", about: "energy that is cut off", from: 0, usual: [0, 1000000000] },
-      available: { unit: "Wh", symbol: "E", about: "energy before the cut", above: 0, usual: [0, 1000000000] },
+      cutEnergy: { unit: "Wh", symbol: "E_cut", about: "energy that is cut off", from: 0, usual: [0, 1000000000] },
+      availableEnergy: { unit: "Wh", symbol: "E", about: "energy before the cut", above: 0, usual: [0, 1000000000] },
     },
     gives: { unit: "1", symbol: "c" },
     digits: 11,
     method: "sums of a series of powers in double precision",
     source: [{ in: "common practice", clause: "share of the year's energy", grade: "common-practice" }],
   },
-  ({ cut, available }) => cut / available,
+  ({ cutEnergy, availableEnergy }) => cutEnergy / availableEnergy,
 );
 
 /**
@@ -94,5 +94,5 @@ export function clippingOfSeries(powers: ArrayLike<number>, limit: number, step 
     available += power;
     if (power > limit) cut += power - limit;
   }
-  return clippingShareOfSums({ cut: `${cut * step} Wh`, available: `${available * step} Wh` });
+  return clippingShareOfSums({ cutEnergy: `${cut * step} Wh`, availableEnergy: `${available * step} Wh` });
 }

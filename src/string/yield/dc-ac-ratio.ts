@@ -88,7 +88,7 @@ export const energyOver = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { energyAbove } from "pv-to-grid/string";
- * energyAbove({ power: "16 kW", limit: "15 kW", duration: "100 h" }).text; // "100000"
+ * energyAbove({ power: "16 kW", powerLimit: "15 kW", duration: "100 h" }).text; // "100000"
  * ```
  */
 export const energyAbove = /* @__PURE__ */ formula({
@@ -96,11 +96,11 @@ export const energyAbove = /* @__PURE__ */ formula({
   about: "energy above a limit of power, which is cut off",
   takes: {
     power: { unit: "W", symbol: "P", about: "power of the class", from: 0, usual: [0, 20000000] },
-    limit: { unit: "W", symbol: "P_lim", about: "largest power that the inverter takes on its d.c. side", above: 0, usual: [100, 20000000] },
+    powerLimit: { unit: "W", symbol: "P_lim", about: "largest power that the inverter takes on its d.c. side", above: 0, usual: [100, 20000000] },
     duration: { unit: "h", symbol: "t", about: "time of the class", from: 0, usual: [0, 8784] },
   },
   gives: { unit: "Wh", symbol: "E_cut" },
-  expression: "(max(power, limit) - limit) * duration",
+  expression: "(max(power, powerLimit) - powerLimit) * duration",
   source: [{ in: "common practice", clause: "power above the limit is cut off", grade: "common-practice" }],
   unproven: { because: "definition" },
 });
@@ -111,19 +111,19 @@ export const energyAbove = /* @__PURE__ */ formula({
  * @example
  * ```ts
  * import { clippingShare } from "pv-to-grid/string";
- * clippingShare({ cut: ["0 kWh", "100 kWh"], available: ["8000 kWh", "2000 kWh"] }).text; // "0.01"
+ * clippingShare({ cutEnergies: ["0 kWh", "100 kWh"], availableEnergies: ["8000 kWh", "2000 kWh"] }).text; // "0.01"
  * ```
  */
 export const clippingShare = /* @__PURE__ */ formula({
   id: "string/clipping-share",
   about: "share of the energy that is cut off",
   takes: {
-    cut: { each: "Wh", symbol: "E_cut,i", about: "energy that is cut off in each class", from: 0, usual: [0, 1000000000] },
-    available: { each: "Wh", symbol: "E_i", about: "energy of each class before the cut", from: 0, usual: [0, 1000000000] },
+    cutEnergies: { each: "Wh", symbol: "E_cut,i", about: "energy that is cut off in each class", from: 0, usual: [0, 1000000000] },
+    availableEnergies: { each: "Wh", symbol: "E_i", about: "energy of each class before the cut", from: 0, usual: [0, 1000000000] },
   },
-  requires: [{ that: "sum(available) > 0", because: "a share needs some energy" }],
+  requires: [{ that: "sum(availableEnergies) > 0", because: "a share needs some energy" }],
   gives: { unit: "1", symbol: "c" },
-  expression: "sum(cut) / sum(available)",
+  expression: "sum(cutEnergies) / sum(availableEnergies)",
   source: [{ in: "common practice", clause: "share of the year's energy", grade: "common-practice" }],
   unproven: { because: "definition" },
 });
