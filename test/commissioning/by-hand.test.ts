@@ -1,13 +1,22 @@
 import { describe, expect, it } from "vitest";
 import {
+  averageTolerance,
   cellTemperatureFromVoltage,
   currentAgainstOthers,
   earthFaultPosition,
+  highestCurrent,
   highestPower,
+  highestVoltage,
+  lowestCurrent,
   lowestPower,
+  lowestVoltage,
   openCircuitVoltageInLightAtStandard,
+  operatingTolerance,
   pointByPointCurrent,
   pointByPointVoltage,
+  stringsTolerance,
+  typicalIrradianceFactor,
+  voltageTolerance,
 } from "../../src/commissioning/index.js";
 
 // Values that a person finds with pencil and paper, for the rules that no publication prints an example of.
@@ -21,6 +30,25 @@ describe("by hand", () => {
     const beside = (measuredCurrent: string) =>
       currentAgainstOthers({ measuredCurrent, stringCurrents: ["10 A", "6 A"] }).text;
     expect([beside("8 A"), beside("9 A")]).toEqual(["0", "0.125"]);
+  });
+
+  it("tolerances are 5 %, each under its own practice, and a crystalline module loses 6 % of ln in the light", () => {
+    const shares = [voltageTolerance({}), operatingTolerance({}), stringsTolerance({}), averageTolerance({})];
+    expect(shares.map((share) => share.text)).toEqual(["0.05", "0.05", "0.05", "0.05"]);
+    expect(typicalIrradianceFactor({}).text).toBe("0.06");
+  });
+
+  it("a current of 10 A within 4 % lies between 9.6 A and 10.4 A, 500 V between 480 V and 520 V", () => {
+    const band = { expectedCurrent: "10 A", expectedVoltage: "500 V", bandTolerance: "4 %" };
+    const { expectedVoltage, expectedCurrent, bandTolerance } = band;
+    expect([lowestCurrent, highestCurrent].map((end) => end({ expectedCurrent, bandTolerance }).text)).toEqual([
+      "9.6",
+      "10.4",
+    ]);
+    expect([lowestVoltage, highestVoltage].map((end) => end({ expectedVoltage, bandTolerance }).text)).toEqual([
+      "480",
+      "520",
+    ]);
   });
 
   it("a power of 4000 W within 5 % lies between 3800 W and 4200 W", () => {
@@ -70,5 +98,8 @@ describe("by hand", () => {
     // 1 + 0.3 · ln (G / 1000) vanishes at 1000 · e^(−10/3) = 35.67 W/m².
     expect(openCircuitVoltageInLightAtStandard({ ...dim, irradiance: "35.8 W/m2" }).number).toBeGreaterThan(500);
     expect(() => openCircuitVoltageInLightAtStandard({ ...dim, irradiance: "35.6 W/m2" })).toThrow("vanish");
+    // 1000 · e^−4 W/m², to the last digit that is kept: with a quarter, exactly nothing is left.
+    const vanishing = { irradianceFactor: "0.25", irradiance: "18.31563888873418029371802127324124 W/m2" };
+    expect(() => openCircuitVoltageInLightAtStandard({ ...dim, ...vanishing })).toThrow("vanish");
   });
 });
