@@ -11,6 +11,7 @@ import { schemaCommand } from "./commands/schema.js";
 import { sizeCommand } from "./commands/size.js";
 import { startCommand } from "./commands/start.js";
 import { streamCommand } from "./commands/stream.js";
+import { verifyCommand } from "./commands/verify.js";
 import { EXIT, type ExitCode, Failure } from "./exit.js";
 import { endProgress, print, say } from "./files/print.js";
 import { helpOf, overview } from "./help.js";
@@ -21,6 +22,7 @@ const COMMANDS: readonly Command[] = [
   sizeCommand,
   reportCommand,
   streamCommand,
+  verifyCommand,
   compareCommand,
   explainCommand,
   listCommand,

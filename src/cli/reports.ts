@@ -1,7 +1,8 @@
 import { join } from "node:path";
-import type { PlantRecord } from "../plant/index.js";
+import { measurementSheetCsv, type PlantRecord } from "../plant/index.js";
 import {
   checksCsv,
+  commissioningSheetHtml,
   type Figure,
   ladderFigure,
   lineDiagrams,
@@ -27,6 +28,8 @@ export const FORMATS = {
   markdown: { file: ".md", of: reportMarkdown },
   checks: { file: ".checks.csv", of: checksCsv },
   material: { file: ".material.csv", of: materialsCsv },
+  sheet: { file: ".sheet.html", of: commissioningSheetHtml },
+  readings: { file: ".readings.csv", of: measurementSheetCsv },
 } as const satisfies Record<string, { file: string; of: (record: PlantRecord, options: ReportOptions) => string }>;
 
 export type Format = keyof typeof FORMATS;
@@ -39,6 +42,8 @@ export const REPORT_OPTIONS = {
   markdown: { type: "string" },
   checks: { type: "string" },
   material: { type: "string" },
+  sheet: { type: "string" },
+  readings: { type: "string" },
   figures: { type: "string" },
   into: { type: "string" },
   date: { type: "string" },

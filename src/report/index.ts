@@ -17,3 +17,6 @@ export { type MaterialLine, materialList } from "./material/material-list.js";
 export { reportMarkdown } from "./markdown/report-markdown.js";
 export { reportText, type TextOptions } from "./text/report-text.js";
 export type { ReportOptions } from "./view/options.js";
+export { commissioningSheetHtml } from "./html/commissioning/commissioning-sheet.js";
+export { judgedSheetHtml } from "./html/commissioning/judged-sheet.js";
+export { judgedSheetText } from "./text/judged-text.js";

@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util";
 import { jsonSchemas } from "../../evidence/formats/schemas.js";
+import { sheetJsonSchema } from "../../commissioning/index.js";
 import { plantJsonSchema, recordJsonSchema } from "../../plant/index.js";
 import { badUse, type Command, readArguments } from "../command.js";
 import { EXIT, type ExitCode } from "../exit.js";
@@ -12,10 +13,16 @@ export function schemas(): Readonly<Record<string, () => object>> {
   const evidence = Object.entries(jsonSchemas()).map(
     ([file, schema]) => [file.replace(".schema.json", ""), () => schema] as const,
   );
-  return { plant: plantJsonSchema, record: recordJsonSchema, ...Object.fromEntries(evidence) };
+  return {
+    plant: plantJsonSchema,
+    record: recordJsonSchema,
+    readings: sheetJsonSchema,
+    ...Object.fromEntries(evidence),
+  };
 }
 
-const details = `Prints a JSON Schema: plant (descriptions), record (sizing records), and those of the reference data.
+const details = `Prints a JSON Schema: plant (descriptions), record (sizing records), readings (measurement
+sheets), and those of the reference data.
 
 Example
   pv-to-grid schema plant > plant.schema.json`;

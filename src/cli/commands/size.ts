@@ -19,6 +19,8 @@ const details = `Reads one plant description, or several, and sizes them. Withou
   --markdown FILE       the report as Markdown
   --checks FILE         every check as CSV
   --material FILE       the material list as CSV
+  --sheet FILE          the commissioning sheet as one HTML page
+  --readings FILE       the measurement sheet to fill in, as CSV
   --figures FOLDER      every figure as an SVG file
   --into FOLDER         all formats, named after the description; needed for several
   --date TEXT           a date to print; the report never asks the clock

@@ -1,17 +1,14 @@
 import type { PlantRecord } from "../../plant/index.js";
 import { lineDiagrams } from "../figure/diagram/line-diagram.js";
-import { element, type Markup, raw } from "../markup/markup.js";
+import { element, type Markup } from "../markup/markup.js";
 import type { ReportOptions } from "../view/options.js";
 import { placesOf } from "../view/places.js";
 import { cautions, outcomeSection, toDoSection } from "./outcome.js";
 import { figureMarkup, placeIndex, placeSection } from "./place.js";
 import { assumptionsSection, materialSection, readingsSection, settingsSheet, sourcesSection } from "./sheets.js";
-import { STYLE } from "./style.js";
+import { htmlPage } from "./html-page.js";
 import { titleBlock } from "./title-block.js";
 import { makeWorking } from "./working.js";
-
-/** Nothing is loaded and nothing runs: the page is its own text and style. */
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 
 /**
  * The whole report as one HTML file that needs no network and runs no script; the same record gives the same bytes.
@@ -57,17 +54,7 @@ export function reportHtml(record: PlantRecord, options: ReportOptions = {}): st
     ),
     workingSection(record, working.cards()),
   );
-  const head = element(
-    "head",
-    {},
-    element("meta", { charset: "utf-8" }),
-    element("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
-    element("meta", { "http-equiv": "Content-Security-Policy", content: POLICY }),
-    element("meta", { name: "color-scheme", content: "light dark" }),
-    element("title", {}, `${record.plant.name}: sizing report`),
-    element("style", {}, raw(STYLE)),
-  );
-  return `<!doctype html>\n${element("html", { lang: "en-GB" }, head, body).markup}\n`;
+  return htmlPage(`${record.plant.name}: sizing report`, body);
 }
 
 function diagramSection(record: PlantRecord): Markup {

@@ -7,7 +7,7 @@ import { citationText, GRADES, gradeWord } from "../view/words.js";
 import { cellMarkup, cellsMarkup } from "./rows.js";
 import type { Working } from "./working.js";
 
-function sheet(
+export function sheet(
   id: string,
   title: string,
   heads: readonly string[],

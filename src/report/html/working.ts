@@ -1,9 +1,9 @@
-import { type PlantRecord, type RecordedNumber, type RecordedStep, stepsBehind } from "../../plant/index.js";
+import { type RecordedNumber, type RecordedStep, stepsBehind } from "../../plant/index.js";
 import { all, element, type Markup } from "../markup/markup.js";
 import { withSymbols } from "../markup/symbols.js";
 import type { Cell } from "../view/cell.js";
 import { exactText, type Shown, shown, shownPercent, THIN_SPACE } from "../view/number-text.js";
-import { originText, readable, type StepName, stepNames } from "../view/step-text.js";
+import { originText, readable, type StepName, stepNames, type WithWorking } from "../view/step-text.js";
 import { gradeWord, sentence } from "../view/words.js";
 import { citationList } from "./citation.js";
 
@@ -21,8 +21,6 @@ export interface Working {
   cards(): Markup;
 }
 
-const idOf = (step: string): string => `w-${step}`;
-
 /** A number as a button that unfolds its card; every digit is its title. */
 function button(target: string, { digits, unit, exact }: Shown): Markup {
   return element(
@@ -36,10 +34,11 @@ export function digitsAndUnit({ digits, unit }: Pick<Shown, "digits" | "unit">):
   return unit === "" ? all(digits) : all(digits, THIN_SPACE, unit);
 }
 
-/** Begins the working of one page. */
-export function makeWorking(record: PlantRecord): Working {
+/** Begins the working of one page; `mark` keeps apart the cards of two records on one page. */
+export function makeWorking(record: WithWorking, mark = ""): Working {
   const { steps } = record;
   const names = stepNames(record);
+  const idOf = (step: string): string => `w${mark}-${step}`;
   const asked = new Set<string>();
   const cards = new Map<string, Markup>();
 
@@ -68,7 +67,7 @@ export function makeWorking(record: PlantRecord): Working {
   }
 
   function fact({ path, text, statedIn }: FactCell): Markup {
-    const id = `d-${path.replace(/[^A-Za-z0-9]+/g, "-")}-${cardHash(path)}`;
+    const id = `d${mark}-${path.replace(/[^A-Za-z0-9]+/g, "-")}-${cardHash(path)}`;
     if (!cards.has(id)) {
       cards.set(
         id,
@@ -83,7 +82,7 @@ export function makeWorking(record: PlantRecord): Working {
 
   function made({ value, unit, about, equation, substituted, from }: MadeCell): Markup {
     const text = shown({ value, unit });
-    const id = `m-${cards.size + 1}`;
+    const id = `m${mark}-${cards.size + 1}`;
     cards.set(
       id,
       card(id, about, [

@@ -16,8 +16,11 @@ export interface StepName {
   readonly about: string;
 }
 
+/** What a working needs of a record. */
+export type WithWorking = Pick<PlantRecord, "steps" | "declarations" | "checks">;
+
 /** What each step is called by the first rule that uses it, so that an input has a name too. */
-export function stepNames({ steps = {}, declarations, checks }: PlantRecord): ReadonlyMap<string, StepName> {
+export function stepNames({ steps = {}, declarations, checks }: WithWorking): ReadonlyMap<string, StepName> {
   const names = new Map<string, StepName>();
   const note = (step: string, name: StepName): void => {
     if (!names.has(step)) names.set(step, name);

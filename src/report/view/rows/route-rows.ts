@@ -13,7 +13,9 @@ export function routeRows(record: PlantRecord, route: RecordedRoute): readonly R
   const { voltageChange, voltageChangeShare, loss, breaker, breakerCharacteristic } = route;
   const change = route.kind === "d.c." ? "voltage drop" : "voltage rise";
   const sized =
-    size && sizeName !== null && /AWG|kcmil/.test(sizeName) ? [words(sizeName), ...numbers(size)] : numbers(size);
+    size && sizeName !== null && /AWG|kcmil/.test(sizeName)
+      ? [words(sizeName), words("="), ...numbers(size)]
+      : numbers(size);
   return filled([
     { label: "cable", cells: cable === "" ? [] : [words(cable)] },
     {
