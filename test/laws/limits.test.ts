@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { conditions, formulas, models } from "../../src/catalogue/index.js";
 import { byMathjs, scopeOf } from "./big-numbers.js";
-import type { Draw } from "./draws.js";
 import second from "./limits.json" with { type: "json" };
 import { accepts, drawsAround } from "./requirements.js";
 import { declaredLimits, type Limits, probesOf, takes, verdictsOf } from "./limits.js";
@@ -32,7 +31,7 @@ describe("each requirement holds where limits.json says so, on its limit and bes
     if (!own) continue;
     it(rule.id, () => {
       const outcomes = drawsAround(rule.declaration, own).flatMap((draw) => {
-        const found = accepts(rule as unknown as (inputs: Draw) => unknown, draw);
+        const found = accepts(rule, draw);
         const due = own.every((that) => byMathjs(that, scopeOf(rule.declaration, draw)) === true);
         return found === null ? [] : [{ draw, found, due }];
       });

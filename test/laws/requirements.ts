@@ -38,7 +38,7 @@ function corners({ takes }: FormulaDeclaration, requirements: readonly string[],
   return ends.slice(0, MOST_CORNERS).reduce<readonly Draw[]>(
     (found, { name, ends: values }) =>
       found.flatMap((one) => {
-        const unit = one[name]!.slice(bare(one[name] as string).length);
+        const unit = unitText(one, name);
         return values.map((value) => ({ ...one, [name]: `${value}${unit}` }));
       }),
     [draw],
@@ -55,7 +55,7 @@ function acrossLimit(declaration: FormulaDeclaration, node: Expression, draw: Dr
   const excess = `${textOf(node.left)} - ${textOf(node.right)}`;
   return Object.entries(declaration.takes).flatMap(([name, take]) => {
     if ("each" in take) return [];
-    const unit = draw[name]!.slice(bare(draw[name] as string).length);
+    const unit = unitText(draw, name);
     const at = (value: number): Draw => ({ ...draw, [name]: `${value}${unit}` });
     const signAt = (value: number): number => {
       const found = byMathjs(excess, scopeOf(declaration, at(value)));
@@ -73,6 +73,11 @@ function acrossLimit(declaration: FormulaDeclaration, node: Expression, draw: Dr
     }
     return [at(low), at(high)];
   });
+}
+
+function unitText(draw: Draw, name: string): string {
+  const text = draw[name] as string;
+  return text.slice(bare(text).length);
 }
 
 interface Side {

@@ -23,10 +23,12 @@ const NOT_JUDGES = [
   "report",
 ];
 
-/** The test files whose tests judge rules. */
-export function judgingFiles(): readonly string[] {
+/** The test files whose tests judge the rules of a subject, or of all. */
+export function judgingFiles(subject: string | null): readonly string[] {
   return readdirSync(join(root, "test"), { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && !NOT_JUDGES.includes(entry.name))
+    .filter(
+      (entry) => entry.isDirectory() && (subject === null ? !NOT_JUDGES.includes(entry.name) : entry.name === subject),
+    )
     .flatMap(({ name }) =>
       readdirSync(join(root, "test", name), { recursive: true, encoding: "utf8" }).map((path) =>
         join(root, "test", name, path),
@@ -62,9 +64,9 @@ const liveRules: Plugin = {
   },
 };
 
-/** Bundles every judging test file with the worker that runs them; gives the path of the bundle. */
-export async function bundleJudges(outfile: string): Promise<void> {
-  const imports = judgingFiles().map(
+/** Bundles the judging test files with the worker that runs them; gives the path of the bundle. */
+export async function bundleJudges(outfile: string, subject: string | null): Promise<void> {
+  const imports = judgingFiles(subject).map(
     (path) => `begin(${JSON.stringify(path.slice(root.length + 1))}); await import(${JSON.stringify(path)});`,
   );
   await build({

@@ -23,7 +23,7 @@ const SEED = 1;
 type Body = (...values: never[]) => unknown;
 
 function titled(name: string, values: unknown): string {
-  return name.includes("$") || name.includes("%") ? `${name} ${String(JSON.stringify(values)).slice(0, 80)}` : name;
+  return name.includes("$") || name.includes("%") ? `${name} ${JSON.stringify(values).slice(0, 80)}` : name;
 }
 
 function each(declare: (name: string, body: () => unknown) => void) {

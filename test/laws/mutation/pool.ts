@@ -2,7 +2,7 @@ import { Worker } from "node:worker_threads";
 import type { Answer, Given, Question } from "./worker.js";
 
 const PATIENCE = 10_000;
-const START_PATIENCE = 120_000;
+const START_PATIENCE = 900_000;
 
 interface Hand {
   readonly worker: Worker;

@@ -1,74 +1,74 @@
 /**
- * Changes every rule in one step and sees whether a case, a guard or a test with values notices.
+ * Changes every rule in one step and sees whether a case, a guard, a test with values or a law notices.
  *
- * `npx tsx test/laws/mutation/run.ts [--subject string] [--cells] [--all]` prints what nobody notices.
+ * `npm run mutation:rules -- [--subject string] [--cells] [--report]` prints what nobody notices; `--report` writes the table.
  */
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { conditions, formulas, subjectOf, tables } from "../../../src/catalogue/index.js";
-import { lastDigitShifts, placeOf } from "../../../src/evidence/guards/grid.js";
-import { withCell } from "../../../src/evidence/cells/noticed-cells.js";
+import type { FormulaDeclaration } from "../../../src/formula/index.js";
 import { allReferenceFiles, REFERENCE_DATA } from "../../harness/reference-data.js";
+import { incoherence } from "../coherence.js";
+import { type Asked, everyChange } from "./asked.js";
 import { bundleJudges } from "./bundle.js";
-import { conditionMutants, formulaMutants, type Mutant } from "./changes.js";
 import { drawsThatDiffer } from "./difference.js";
+import listedChanges from "./listed.json" with { type: "json" };
 import { askAll } from "./pool.js";
-import type { Question } from "./worker.js";
+import { type Found, type Listed, MOST_LISTED, reportPage } from "./report.js";
 
 const HANDS = 2;
 const args = process.argv.slice(2);
-const subject = args.includes("--subject") ? args[args.indexOf("--subject") + 1]! : null;
-const isChosen = ({ id }: { readonly id: string }): boolean => subject === null || subjectOf(id) === subject;
+const subject = args.includes("--subject") ? (args[args.indexOf("--subject") + 1] ?? "") : null;
+const root = join(REFERENCE_DATA, "..");
+const listed = listedChanges as readonly Listed[];
 
-interface Asked extends Mutant {
-  readonly kind: Question["kind"];
+/** A change that leaves every number as it is may still spoil the units. */
+function spoilsUnits({ kind, declaration }: Asked): boolean {
+  if (kind !== "formula") return false;
+  try {
+    return incoherence(declaration as FormulaDeclaration) !== null;
+  } catch {
+    return true;
+  }
 }
 
-const of = (kind: Question["kind"], mutants: readonly Mutant[]): readonly Asked[] =>
-  mutants.map((mutant) => ({ ...mutant, kind }));
-
-const asked: readonly Asked[] = [
-  ...formulas()
-    .filter(isChosen)
-    .flatMap(({ declaration }) => of("formula", formulaMutants(declaration))),
-  ...conditions()
-    .filter(isChosen)
-    .flatMap(({ declaration }) => of("condition", conditionMutants(declaration))),
-  ...(args.includes("--cells")
-    ? tables()
-        .filter(isChosen)
-        .flatMap((rule) => of("table", cellMutants(rule)))
-    : []),
-];
-
-function cellMutants(rule: ReturnType<typeof tables>[number]): readonly Mutant[] {
-  return rule.cells().flatMap(({ row, column, text }) =>
-    lastDigitShifts(text).map((shifted) => ({
-      rule: rule.id,
-      change: `cell ${placeOf(row, column)}: ${shifted} in place of ${text}`,
-      declaration: withCell(rule.declaration, { row, column }, shifted),
-    })),
-  );
+async function judgeAll(asked: readonly Asked[]): Promise<readonly Found[]> {
+  // Beside the packages that the bundle leaves out, so that it finds them.
+  const folder = mkdtempSync(join(root, "node_modules/.rule-mutation-"));
+  try {
+    const bundle = join(folder, "judges.mjs");
+    await bundleJudges(bundle, subject);
+    const given = {
+      cases: allReferenceFiles.cases.flatMap(({ content }) => content),
+      guards: allReferenceFiles.guards.map(({ content }) => content),
+    };
+    const questions = asked.map(({ rule, kind, declaration }, number) => ({ number, rule, kind, declaration }));
+    const answers = await askAll(bundle, given, questions, HANDS);
+    return answers.map(({ number, noticedBy }) => {
+      const one = asked[number]!;
+      const reason = listed.find(({ rule, change }) => rule === one.rule && change === one.change)?.reason ?? null;
+      return { ...one, noticedBy: noticedBy ?? (spoilsUnits(one) ? "units" : null), listed: reason };
+    });
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 }
 
-// Beside the packages that the bundle leaves out, so that it finds them.
-const folder = mkdtempSync(join(REFERENCE_DATA, "../node_modules/.rule-mutation-"));
-try {
-  const bundle = join(folder, "judges.mjs");
-  await bundleJudges(bundle);
-  const given = {
-    cases: allReferenceFiles.cases.flatMap(({ content }) => content),
-    guards: allReferenceFiles.guards.map(({ content }) => content),
-  };
-  const questions = asked.map(({ rule, kind, declaration }, number) => ({ number, rule, kind, declaration }));
-  const answers = await askAll(bundle, given, questions, HANDS);
-  const silent = answers.filter(({ noticedBy }) => noticedBy === null).map(({ number }) => asked[number]!);
-  const lines = silent.map(({ kind, rule, change, declaration }) => {
-    const differ = kind === "formula" ? drawsThatDiffer(rule, declaration) : null;
-    return `${rule}  ${change}${differ === null ? "" : `  (${differ} of 300 draws differ)`}`;
-  });
-  console.log(lines.join("\n"));
-  console.log(`${asked.length} changes, ${asked.length - silent.length} noticed, ${silent.length} not`);
-} finally {
-  rmSync(folder, { recursive: true });
+const found = await judgeAll(everyChange(subject, args.includes("--cells")));
+const silent = found.filter(({ noticedBy, listed: reason }) => noticedBy === null && reason === null);
+for (const { kind, rule, change, declaration } of silent) {
+  const differ = kind === "formula" ? drawsThatDiffer(rule, declaration) : null;
+  console.log(`${rule}  ${change}${differ === null ? "" : `  (${differ} of 300 draws differ)`}`);
 }
+const stale = listed.filter(({ rule, change }) =>
+  found.some((one) => one.rule === rule && one.change === change && one.noticedBy !== null),
+);
+for (const { rule, change } of stale) console.log(`${rule}  ${change}: is listed, but noticed`);
+const used = found.filter(({ noticedBy, listed: reason }) => noticedBy === null && reason !== null).length;
+console.log(
+  `${found.length} changes, ${found.length - silent.length - used} noticed, ${used} listed, ${silent.length} not`,
+);
+if (args.includes("--report")) {
+  const options = args.join(" ");
+  writeFileSync(join(root, "docs/audit/rule-mutation.md"), reportPage(found, options));
+}
+process.exitCode = silent.length > 0 || stale.length > 0 || used > MOST_LISTED * found.length ? 1 : 0;
