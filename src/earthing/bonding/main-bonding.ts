@@ -32,7 +32,7 @@ export const mainBondingSection = /* @__PURE__ */ formula({
     },
   },
   gives: { unit: "mm²", symbol: "S_b" },
-  expression: "earthingSection / 2 < leastBonding ? leastBonding : earthingSection / 2 > mostBonding ? mostBonding : earthingSection / 2",
+  expression: "max(leastBonding, min(mostBonding, earthingSection / 2))",
   source: [
     { in: "BS 7671:2008", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" },
     { in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "memory" },
@@ -127,5 +127,5 @@ export const mainBondingLargeEnough = /* @__PURE__ */ condition({
     { in: "BS 7671:2008", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" },
     { in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "memory" },
   ],
-  worse: { "electrode.mainBonding": "down", "electrode.earthingConductor": "up" },
+  worse: { "earthing.bonding.size": "down", "earthing.conductor.size": "up" },
 });
