@@ -38,3 +38,9 @@ export const LOWEST_CONTRAST = `(() => {
     return (Math.max(ink, paper) + 0.05) / (Math.min(ink, paper) + 0.05);
   }));
 })()`;
+
+/** Size of the smallest equation that stands on a line of its own. */
+export const SMALLEST_EQUATION = `(() => {
+  const boxes = [...document.querySelectorAll('math[display="block"]')].map((math) => math.getBoundingClientRect());
+  return { width: Math.min(...boxes.map((box) => box.width)), height: Math.min(...boxes.map((box) => box.height)) };
+})()`;

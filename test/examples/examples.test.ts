@@ -26,7 +26,7 @@ for (const { name } of subjects) {
   if (statSync(face, { throwIfNoEntry: false })) modules[`pv-to-grid/${name}`] = (await import(face)) as object;
 }
 
-const files = ["README.md", "DEVELOPERS.md", ...filesBelow("src", ".ts")];
+const files = ["README.md", "DEVELOPERS.md", ...filesBelow("docs/guides", ".md"), ...filesBelow("src", ".ts")];
 const snippets: readonly Snippet[] = files.flatMap((file) =>
   snippetsOf(file, readFileSync(join(root, file), "utf8")).filter(({ code }) => !code.includes("…")),
 );

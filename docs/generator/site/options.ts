@@ -21,7 +21,7 @@ const READING_ORDER = [
 const OTHER_PAGES = ["DEVELOPERS.md", "CHANGELOG.md", "docs/evidence.md", "docs/audit/**/*.md"];
 
 function guides(folder: string): readonly string[] {
-  const rank = (file: string): number => (READING_ORDER.indexOf(file.replace(".md", "")) + 1 || Infinity);
+  const rank = (file: string): number => READING_ORDER.indexOf(file.replace(".md", "")) + 1 || Infinity;
   return readdirSync(folder)
     .filter((file) => file.endsWith(".md"))
     .sort((a, b) => rank(a) - rank(b))
@@ -39,10 +39,7 @@ export function optionsFor(root: string, out: string): Partial<TypeDocOptions> {
     tsconfig: join(root, ".config/tsconfig.build.json"),
     basePath: root,
     readme: join(root, "README.md"),
-    projectDocuments: [
-      ...guides(join(root, "docs/guides")),
-      ...OTHER_PAGES.map((path) => join(root, path)),
-    ],
+    projectDocuments: [...guides(join(root, "docs/guides")), ...OTHER_PAGES.map((path) => join(root, path))],
     out,
     customCss: join(root, "docs/generator/site/style.css"),
     disableGit: true,
@@ -55,7 +52,13 @@ export function optionsFor(root: string, out: string): Partial<TypeDocOptions> {
     githubPages: false,
     searchInComments: true,
     searchInDocuments: true,
-    navigation: { includeCategories: true, includeGroups: false, includeFolders: false, compactFolders: false, excludeReferences: true },
+    navigation: {
+      includeCategories: true,
+      includeGroups: false,
+      includeFolders: false,
+      compactFolders: false,
+      excludeReferences: true,
+    },
     categorizeByGroup: false,
     defaultCategory: "General",
     categoryOrder: ["Guides", "Subjects", "Reference", "Evidence", "Evidence by subject", "*"],
@@ -63,7 +66,14 @@ export function optionsFor(root: string, out: string): Partial<TypeDocOptions> {
     visibilityFilters: {},
     lang: "en",
     requiredToBeDocumented: ["Module", "Class", "Function", "Interface", "TypeAlias", "Variable", "Enum"],
-    validation: { notExported: true, invalidLink: true, invalidPath: true, rewrittenLink: true, notDocumented: true, unusedMergeModuleWith: true },
+    validation: {
+      notExported: true,
+      invalidLink: true,
+      invalidPath: true,
+      rewrittenLink: true,
+      notDocumented: true,
+      unusedMergeModuleWith: true,
+    },
     intentionallyNotExported: [...internalTypes],
     treatWarningsAsErrors: true,
     treatValidationWarningsAsErrors: true,

@@ -1,4 +1,11 @@
-import { Comment, CommentTag, DeclarationReflection, type DocumentReflection, type ProjectReflection, ReflectionKind, UnknownType } from "typedoc";
+import {
+  Comment,
+  CommentTag,
+  DeclarationReflection,
+  type ProjectReflection,
+  ReflectionKind,
+  UnknownType,
+} from "typedoc";
 import type { Rule } from "../../../src/catalogue/index.js";
 import type { Knowledge } from "./knowledge.js";
 import { keysOf } from "./knowledge.js";
@@ -20,7 +27,8 @@ export function nameModules(project: ProjectReflection): void {
     module.name = subject === "" || subject === PACKAGE ? PACKAGE : `${PACKAGE}/${subject.replace(`${PACKAGE}/`, "")}`;
     module.comment?.blockTags.push(new CommentTag("@category", [{ kind: "text", text: "Subjects" }]));
   }
-  for (const document of project.getReflectionsByKind(ReflectionKind.Document) as DocumentReflection[]) {
+  for (const document of project.getReflectionsByKind(ReflectionKind.Document)) {
+    if (!document.isDocument()) continue;
     const title = /^# (.+)$/m.exec(document.content[0]?.text ?? "")?.[1];
     if (title !== undefined) document.name = title;
     document.frontmatter["category"] = categoryOf(project.files.getReflectionPath(document) ?? "");
@@ -39,7 +47,8 @@ export function prepareRules(project: ProjectReflection, { catalogue, terms }: K
   const rules = new Map<object, Rule>();
   const reflections = new Map<string, DeclarationReflection>();
   const folders = new Map<string, string[]>();
-  for (const module of project.getReflectionsByKind(ReflectionKind.Module) as DeclarationReflection[]) {
+  for (const module of project.getReflectionsByKind(ReflectionKind.Module)) {
+    if (!module.isDeclaration()) continue;
     const subject = module.name.replace(`${PACKAGE}/`, "");
     for (const child of [...(module.children ?? [])]) {
       const folder = folderOf(child);
@@ -65,10 +74,15 @@ export function prepareRules(project: ProjectReflection, { catalogue, terms }: K
 
 /** Folder and name as an id has them. */
 function idOf(subject: string, name: string): string {
-  return `${subject}/${name.replace(/_/g, "-").replace(/([a-z0-9])([A-Z])/g, "$1-$2").toLowerCase()}`;
+  return `${subject}/${name
+    .replace(/_/g, "-")
+    .replace(/([a-z0-9])([A-Z])/g, "$1-$2")
+    .toLowerCase()}`;
 }
 
-function folderOf(reflection: DeclarationReflection | { readonly sources?: readonly { readonly fileName: string }[] }): string | null {
+function folderOf(
+  reflection: DeclarationReflection | { readonly sources?: readonly { readonly fileName: string }[] },
+): string | null {
   const path = reflection.sources?.[0]?.fileName;
   return /\bsrc\/([a-z-]+(?:\/[a-z0-9-]+)*)\/[^/]+$/.exec(path ?? "")?.[1] ?? null;
 }
@@ -76,11 +90,11 @@ function folderOf(reflection: DeclarationReflection | { readonly sources?: reado
 function categorise(reflection: DeclarationReflection, folder: string): void {
   const name = folder.split("/").slice(1).join(", ").replaceAll("-", " ");
   if (name === "") return;
-  const text = (name.charAt(0).toUpperCase() + name.slice(1)).replace(/\b(?:iec|nec|epw)\b/gi, (short) => short.toUpperCase());
-  const holders = reflection.signatures ?? [reflection];
-  for (const holder of holders) {
-    if (holder.comment) holder.comment.blockTags.push(new CommentTag("@category", [{ kind: "text", text }]));
-  }
+  const text = (name.charAt(0).toUpperCase() + name.slice(1)).replace(/\b(?:iec|nec|epw)\b/gi, (short) =>
+    short.toUpperCase(),
+  );
+  const comments = reflection.signatures?.map(({ comment }) => comment) ?? [reflection.comment];
+  for (const comment of comments) comment?.blockTags.push(new CommentTag("@category", [{ kind: "text", text }]));
 }
 
 // The page is made from the declaration; the types of the makers would only repeat it, less well.
@@ -91,7 +105,9 @@ function simplify(project: ProjectReflection, reflection: DeclarationReflection,
     const keys = keysOf(rule);
     for (const parameter of signature.parameters ?? []) {
       const { type } = parameter;
-      parameter.type = new UnknownType(rule.kind === "condition" ? "{ value, limit } | { missing }" : `{ ${keys.join(", ")} }`);
+      parameter.type = new UnknownType(
+        rule.kind === "condition" ? "{ value, limit } | { missing }" : `{ ${keys.join(", ")} }`,
+      );
       if (type) project.removeTypeReflections(type);
     }
     for (const parameter of [...(signature.typeParameters ?? [])]) project.removeReflection(parameter);

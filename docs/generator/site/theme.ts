@@ -42,7 +42,10 @@ class RuleContext extends DefaultThemeRenderContext {
     super(router, theme, page, options);
     const { memberSignatureBody, memberDeclaration, documentTemplate } = this;
     const links = linksFrom(this, shown);
-    const partsOf = (rule: Parameters<typeof beforeExample>[0], reflection: DeclarationReflection | SignatureReflection) =>
+    const partsOf = (
+      rule: Parameters<typeof beforeExample>[0],
+      reflection: DeclarationReflection | SignatureReflection,
+    ) =>
       together(
         this.commentSummary(reflection),
         raw(`<div class="rule">${beforeExample(rule, links)}</div>`),

@@ -2,7 +2,7 @@
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { Application, Converter, DocumentReflection, PageEvent, type ProjectReflection } from "typedoc";
+import { Application, Converter, DocumentReflection, IndexEvent, PageEvent, type ProjectReflection } from "typedoc";
 import { brokenLinks } from "./broken-links.js";
 import { readKnowledge } from "./knowledge.js";
 import { optionsFor } from "./options.js";
@@ -14,6 +14,8 @@ import { type Shown, themeOf } from "./theme.js";
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 const out = join(root, "docs/site");
 const MATHS_FONT = "@fontsource/noto-sans-math/files/noto-sans-math-latin-400-normal.woff2";
+
+const ABOUT_WEIGHT = 8;
 
 const knowledge = readKnowledge(root);
 let shown: Shown | undefined;
@@ -52,6 +54,15 @@ app.converter.on(
 // Icons are drawn from the page itself; a browser refuses to draw them from another file.
 app.renderer.on(PageEvent.END, (page) => {
   page.contents = page.contents?.replace(/<use href="[^"#]*#/g, '<use href="#') ?? "";
+});
+
+// A rule is found by the words of its trade before any page that happens to hold them.
+app.renderer.on(IndexEvent.PREPARE_INDEX, (index) => {
+  index.searchFieldWeights["about"] = ABOUT_WEIGHT;
+  index.searchResults.forEach((reflection, at) => {
+    const declaration = shown?.rules.ruleOf(reflection)?.declaration;
+    if (declaration) index.searchFields[at]!["about"] = "asks" in declaration ? declaration.asks : declaration.about;
+  });
 });
 
 const project = await app.convert();

@@ -10,7 +10,7 @@ export function symbolMath(symbol: string): string {
     if (number !== undefined) parts.push(`<mn>${escaped(number)}</mn>`);
     else if (base !== undefined) parts.push(withSubscript(base, sub));
     else if (raised !== undefined) {
-      const power = [...raised].map((digit) => SUPERSCRIPTS[digit]).join("");
+      const power = raised.replace(/./g, (digit) => SUPERSCRIPTS[digit] ?? digit);
       parts.push(`<msup>${parts.pop() ?? "<mrow></mrow>"}<mn>${power}</mn></msup>`);
     } else parts.push(`<mo stretchy="false">${escaped(sign!)}</mo>`);
   }

@@ -25,7 +25,10 @@ export function glossaryPage(links: PageLinks): string {
         `<span id="${anchorOf(key)}" class="key">${symbol === null ? "" : `${inlineSymbol(symbol)} `}${code(key)}</span>`,
         escaped(iec),
         nec === null ? "–" : escaped(nec),
-        users.slice(0, SHOWN).map(({ id }) => ruleLink(id, links)).join(", ") + more,
+        users
+          .slice(0, SHOWN)
+          .map(({ id }) => ruleLink(id, links))
+          .join(", ") + more,
       ];
     });
     return `<h2 id="letter-${letter}">${letter}</h2>${table(["symbol and key", "IEC", "NEC", "taken by"], rows)}`;

@@ -9,7 +9,9 @@ Grades beside a citation say how its value was held: <em>original</em>, <em>repr
 
 /** The bibliography, with the rules that cite each entry. */
 export function sourcesPage(links: PageLinks): string {
-  const citedBy = new Map<string, readonly string[]>(sources(links.knowledge.catalogue).map((one) => [one.key, one.citedBy]));
+  const citedBy = new Map<string, readonly string[]>(
+    sources(links.knowledge.catalogue).map((one) => [one.key, one.citedBy]),
+  );
   const entries = Object.entries(bibliography as Readonly<Record<string, Source>>)
     .sort(([a], [b]) => (a.toLowerCase() < b.toLowerCase() ? -1 : 1))
     .map(([key, { title, publisher, year, kind, note }]) => {

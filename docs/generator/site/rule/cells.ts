@@ -27,7 +27,10 @@ export function cellsPart(rule: Table, links: PageLinks): string {
       const cell = cells.get(place);
       if (cell === undefined) return "<td>–</td>";
       const grade = cell.grade === whole || cell.grade === null ? "" : ` <small>${gradeMark(cell.grade)}</small>`;
-      const open = unguarded.has(place.replace(/ \| $/, "")) || unguarded.has(name) ? ' class="unguarded" title="no second publication, law or example guards this cell"' : "";
+      const open =
+        unguarded.has(place.replace(/ \| $/, "")) || unguarded.has(name)
+          ? ' class="unguarded" title="no second publication, law or example guards this cell"'
+          : "";
       return `<td${open}>${escaped(cell.text)}${grade}</td>`;
     });
     return `<tr><th scope="row">${escaped(name)}</th>${shown.join("")}</tr>`;
@@ -35,7 +38,8 @@ export function cellsPart(rule: Table, links: PageLinks): string {
   const grid = `<div class="scrolls"><table class="cells"><thead>${heads(declaration, columns)}</thead><tbody>${body.join("")}</tbody></table></div>`;
   const { gives } = declaration;
   const unit = "unit" in gives ? (gives.unit === "1" ? "" : ` in ${escaped(gives.unit)}`) : `: ${escaped(gives.names)}`;
-  const legend = unguarded.size === 0 ? "" : ` Dotted cells (${unguarded.size}) are guarded by nothing but their own transcription.`;
+  const legend =
+    unguarded.size === 0 ? "" : ` Dotted cells (${unguarded.size}) are guarded by nothing but their own transcription.`;
   return section(
     "Table",
     `<p>${inlineSymbol(gives.symbol)}${unit}; ${ROW_RULES[declaration.rowRule]}.${legend}</p>${grid}${list([...base(declaration), ...guards(rule, links)])}`,
@@ -63,7 +67,10 @@ function heads({ rows, columns = {}, gives }: Table["declaration"], leaves: read
         if (last?.path === path) last.width += 1;
         else spans.push({ value: leaf[level]!, width: 1, path });
       }
-      const first = level === names.length - 1 ? `${corner} <span class="axis">\\ ${code(name)}</span>` : `<span class="axis">${code(name)}</span>`;
+      const first =
+        level === names.length - 1
+          ? `${corner} <span class="axis">\\ ${code(name)}</span>`
+          : `<span class="axis">${code(name)}</span>`;
       return `<tr><th>${first}</th>${spans.map(({ value, width }) => `<th${width > 1 ? ` colspan="${width}"` : ""}>${escaped(value)}</th>`).join("")}</tr>`;
     })
     .join("");

@@ -12,7 +12,21 @@ function yields({ declaration }: Rule): string | null {
   return "limit" in declaration && "symbol" in declaration.value ? declaration.value.symbol : null;
 }
 
-/** Family of a publication: its designation's first words. */
+/** Whether two rules ask the same of a caller for the same thing, so that only their documents differ. */
+function sameQuestion(a: Rule, b: Rule): boolean {
+  const limits = [a, b].map(({ declaration }) =>
+    "limit" in declaration && "symbol" in declaration.limit ? declaration.limit.symbol : "",
+  );
+  return (
+    a.kind === b.kind &&
+    yields(a) !== null &&
+    yields(a) === yields(b) &&
+    limits[0] === limits[1] &&
+    [...keysOf(a)].sort().join() === [...keysOf(b)].sort().join()
+  );
+}
+
+/** Publications that a rule cites. */
 function documents({ declaration }: Rule): ReadonlySet<string> {
   return new Set(declaration.source.map((citation) => citation.in));
 }
@@ -25,7 +39,7 @@ function aboutOf({ declaration }: Rule): string {
 export function differencesPart(rule: Rule, links: PageLinks): string {
   const own = documents(rule);
   const others = siblings(rule, links).filter(
-    (other) => yields(rule) !== null && yields(other) === yields(rule) && ![...documents(other)].some((key) => own.has(key)),
+    (other) => sameQuestion(rule, other) && ![...documents(other)].some((key) => own.has(key)),
   );
   const items = [
     ...others.map(

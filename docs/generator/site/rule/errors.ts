@@ -17,10 +17,16 @@ export function errorsPart({ declaration }: Rule): string {
       );
     }
     if (Object.values(declaration.takes).some(({ usual }) => usual)) {
-      items.push(`${code("implausible")}: a bare number outside the usual range, refused with a guess at the slip; with its unit it is taken`);
+      items.push(
+        `${code("implausible")}: a bare number outside the usual range, refused with a guess at the slip; with its unit it is taken`,
+      );
     }
     const requires = "requires" in declaration ? (declaration.requires ?? []) : [];
-    items.push(...requires.map(({ that, because }) => `${code("requirement")}: unless ${code(that)}, because ${escaped(because)}`));
+    items.push(
+      ...requires.map(
+        ({ that, because }) => `${code("requirement")}: unless ${code(that)}, because ${escaped(because)}`,
+      ),
+    );
     items.push(`${code("not-finite")}: the result is not a finite number`);
   }
   if ("rows" in declaration) {
@@ -29,7 +35,8 @@ export function errorsPart({ declaration }: Rule): string {
       `${code("not-in-list")}: a heading that the table does not have`,
     );
   }
-  if ("asks" in declaration) items[0] = `${code("missing")}: neither a value and a limit nor what is missing was given; ${code("other-dimension")}, ${code("wrong-type")}: a side is of another kind`;
+  if ("asks" in declaration)
+    items[0] = `${code("missing")}: neither a value and a limit nor what is missing was given; ${code("other-dimension")}, ${code("wrong-type")}: a side is of another kind`;
   return section("Errors", `<p>Throws an ${code("InputError")} that lists every problem at once:</p>${list(items)}`);
 }
 

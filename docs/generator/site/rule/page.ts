@@ -26,7 +26,10 @@ export function beforeExample(rule: Rule, links: PageLinks): string {
 export function afterExample(rule: Rule, links: PageLinks): string {
   const sources = rule.declaration.source.map((one) => citation(one, links));
   return [
-    section("Source", sources.length > 0 ? list(sources) : "<p>None: the rule is a definition or is composed of others.</p>"),
+    section(
+      "Source",
+      sources.length > 0 ? list(sources) : "<p>None: the rule is a definition or is composed of others.</p>",
+    ),
     evidencePart(rule.id, links),
     differencesPart(rule, links),
     errorsPart(rule),
@@ -47,7 +50,7 @@ function whatItIs(rule: Rule, links: PageLinks): string {
     case "formula":
       return formulaPart(rule, links);
     case "condition":
-      return conditionPart(rule, links);
+      return conditionPart(rule);
     case "table":
       return cellsPart(rule, links);
     case "series": {
@@ -92,7 +95,7 @@ const FORCES = {
   yield: "A matter of yield only.",
 } as const;
 
-function conditionPart({ declaration }: Of<"condition">, links: PageLinks): string {
+function conditionPart({ declaration }: Of<"condition">): string {
   const { asks, force, value, relation, limit, worse = {} } = declaration;
   const side = (one: typeof value): string =>
     "unit" in one
@@ -102,7 +105,7 @@ function conditionPart({ declaration }: Of<"condition">, links: PageLinks): stri
   const equation =
     "unit" in value && "unit" in limit
       ? displayEquation(symbolMath(value.symbol), signs[relation] ?? relation, symbolMath(limit.symbol))
-      : `<p class="equation">${escaped(value.about)} <strong>${relation === "=" ? "is" : "is one of"}</strong> ${escaped(limit.about)}</p>`;
+      : `<p class="equation">${escaped(value.about)} <strong>${relation}</strong> ${escaped(limit.about)}</p>`;
   const directions = Object.entries(worse).map(([path, way]) => `${code(path)}: ${WAYS[way]}`);
   return [
     section("Condition", `<p><strong>${escaped(asks)}</strong> ${FORCES[force]}</p>${equation}`),

@@ -5,7 +5,8 @@ import type { PageLinks } from "../links.js";
 import { inlineSymbol } from "../math/symbol.js";
 import { citation, term } from "./citations.js";
 
-const unitText = (unit: string): string => (unit === "1" || unit === "" ? "–" : escaped(unit).replaceAll(" ", "&nbsp;"));
+const unitText = (unit: string): string =>
+  unit === "1" || unit === "" ? "–" : escaped(unit).replaceAll(" ", "&nbsp;");
 const number = (value: number): string => String(value).replace("-", "−");
 
 /** The values that a symbol may have, and those that are usual. */
