@@ -1,4 +1,5 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import {
   blankSheetCsv,
@@ -82,6 +83,11 @@ describe("a filled-in sheet as JSON", () => {
 
   it.each(["{", "[]", "7", "null"])("refuses %s", (text) => {
     expect(readSheetJson(text).ok).toBe(false);
+  });
+
+  it("has its schema in shared/, as it is published (npm run schemas)", () => {
+    const published = readFileSync(new URL("../../shared/schemas/readings.schema.json", import.meta.url), "utf8");
+    expect(published).toBe(`${JSON.stringify(sheetJsonSchema(), null, 2)}\n`);
   });
 
   it("has a schema that agrees, by a validator of another maker", () => {

@@ -63,7 +63,6 @@ export const voltageOfModules = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U" },
   expression: "modules * moduleVoltage",
   source: [{ in: "common practice", clause: "string voltage", grade: "common-practice" }],
-  unproven: { because: "composition only" },
 });
 
 /**
