@@ -1,11 +1,5 @@
-import {
-  type PlantDescription,
-  type PlantRecord,
-  readPlant,
-  RECORD_FORMAT,
-  recordSchema,
-  sizePlant,
-} from "../plant/index.js";
+import { type PlantDescription, type PlantRecord, readPlant, RECORD_FORMAT, sizePlant } from "../plant/index.js";
+import { recordSchema } from "../plant/record/record-schema.js";
 import { EXIT, Failure } from "./exit.js";
 import { parsed, readText } from "./files/read.js";
 import { onInput, problemsText } from "./problems.js";

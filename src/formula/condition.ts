@@ -32,10 +32,13 @@ export interface Check {
   readonly remedy: string | null;
 }
 
+/** What a caller of a condition meets of its declaration. */
+type Compared = Pick<ConditionDeclaration, "value" | "relation" | "limit">;
+
 type Operand<S> = S extends { readonly unit: infer U extends Unit }
   ? Input<DimensionOf<U>> | Missing
   : string | Named | Missing;
-type LimitOperand<D extends ConditionDeclaration> = D["relation"] extends "one of"
+type LimitOperand<D extends Compared> = D["relation"] extends "one of"
   ? readonly string[] | Missing
   : Operand<D["limit"]>;
 
@@ -47,14 +50,14 @@ export interface Words {
 }
 
 /** What a condition compares, or what is missing for it. */
-export type Comparison<D extends ConditionDeclaration> = Words &
+export type Comparison<D extends Compared> = Words &
   (
     | { readonly value: Operand<D["value"]>; readonly limit: LimitOperand<D> }
     | { readonly missing: readonly string[]; readonly value?: Operand<D["value"]>; readonly limit?: LimitOperand<D> }
   );
 
 /** A declared comparison: call it for a check. */
-export interface Condition<D extends ConditionDeclaration> {
+export interface Condition<D extends Compared> {
   (comparison: Comparison<D>): Check;
   readonly kind: "condition";
   readonly id: string;
@@ -62,7 +65,9 @@ export interface Condition<D extends ConditionDeclaration> {
 }
 
 /** Declares a comparison. Give it literals only. */
-export function condition<const D extends ConditionDeclaration>(declaration: D): Condition<D> {
+export function condition<const D extends ConditionDeclaration>(
+  declaration: D,
+): Condition<{ value: D["value"]; relation: D["relation"]; limit: D["limit"] }> {
   const check = (comparison: Comparison<D>): Check =>
     weigh(declaration, comparison as Comparison<ConditionDeclaration>);
   return Object.assign(check, { kind: "condition" as const, id: declaration.id, declaration });

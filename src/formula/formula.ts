@@ -5,7 +5,7 @@ import type { DimensionOf, Unit } from "../quantity/units.js";
 import type { FormulaDeclaration, Requirement } from "./declaration.js";
 import { type Call, compile, compileTest, type Evaluate, type Test } from "./evaluation.js";
 import { readExpression } from "./expression.js";
-import { type Arguments, type Inputs, readInputs, type Slot, slotsOf, type Takes } from "./inputs.js";
+import { type Arguments, type Inputs, readInputs, type Slot, slotsOf, type Taken } from "./inputs.js";
 
 /** Came from a formula: the rule and the quantities that went in, by key. */
 export interface FormulaOrigin extends Origin {
@@ -56,7 +56,9 @@ function inputsText(inputs: Inputs): string {
  * @throws InputError at a call whose inputs are not finite values of the declared kinds within their domains, or break a
  * requirement between symbols, or for which the rule has no finite result
  */
-export function formula<const D extends FormulaDeclaration>(declaration: D): Formula<Takes<D>, D["gives"]["unit"]> {
+export function formula<const D extends FormulaDeclaration>(
+  declaration: D,
+): Formula<{ [K in keyof D["takes"]]: Taken<D["takes"][K]> }, D["gives"]["unit"]> {
   const { id, gives } = declaration;
   let ready: Ready | undefined;
 
@@ -88,5 +90,5 @@ export function formula<const D extends FormulaDeclaration>(declaration: D): For
     const origin: FormulaOrigin = { kind: "formula", rule: declaration, inputs };
     return makeQuantity({ value, keeps: call.keeps }, gives.unit as never, origin);
   };
-  return Object.assign(rule, { kind: "formula", id, declaration }) as unknown as Formula<Takes<D>, D["gives"]["unit"]>;
+  return Object.assign(rule, { kind: "formula", id, declaration }) as never;
 }

@@ -7,14 +7,15 @@ import { type Expectation, type Input, readInput } from "../quantity/reading.js"
 import type { DimensionOf, Unit } from "../quantity/units.js";
 import type { ListSymbol, ScalarSymbol } from "./declaration.js";
 
-/** What a rule takes, by key: unit (or unit of each item of a list) and meaning. */
-export type Takes<D extends { readonly takes: Readonly<Record<string, ScalarSymbol | ListSymbol>> }> = {
-  [K in keyof D["takes"]]: D["takes"][K] extends { readonly each: infer U extends Unit }
-    ? { each: U; about: D["takes"][K]["about"] }
-    : D["takes"][K] extends { readonly unit: infer U extends Unit }
-      ? { unit: U; about: D["takes"][K]["about"] }
-      : never;
-};
+/**
+ * What a caller meets of a symbol: its unit (or unit of each item of a list) and its meaning. Makers of rules map it over
+ * their symbols in place, without a name, so that the compiler writes these two into the type of a rule and nothing else.
+ */
+export type Taken<S> = S extends { readonly each: infer U extends Unit; readonly about: infer A }
+  ? { each: U; about: A }
+  : S extends { readonly unit: infer U extends Unit; readonly about: infer A }
+    ? { unit: U; about: A }
+    : never;
 
 /** The arguments of a rule, by key. */
 export type Arguments<T> = {

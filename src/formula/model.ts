@@ -3,7 +3,7 @@ import { InputError } from "../quantity/input-error.js";
 import { makeQuantity, type Origin, type Quantity } from "../quantity/quantity.js";
 import type { DimensionOf, Unit } from "../quantity/units.js";
 import type { ModelDeclaration } from "./declaration.js";
-import { type Arguments, type Inputs, readInputs, slotsOf, type Takes } from "./inputs.js";
+import { type Arguments, type Inputs, readInputs, slotsOf, type Taken } from "./inputs.js";
 
 /** Came from a method in double precision. */
 export interface ModelOrigin extends Origin {
@@ -28,7 +28,7 @@ export interface Model<T, U extends Unit> {
 export function model<const D extends ModelDeclaration>(
   declaration: D,
   evaluate: (doubles: { readonly [K in keyof D["takes"]]: number }) => number,
-): Model<Takes<D>, D["gives"]["unit"]> {
+): Model<{ [K in keyof D["takes"]]: Taken<D["takes"][K]> }, D["gives"]["unit"]> {
   const { id, gives, takes, digits } = declaration;
   const slots = slotsOf(takes);
   const rule = (raw: Readonly<Record<string, unknown>>): Quantity => {
@@ -50,5 +50,5 @@ export function model<const D extends ModelDeclaration>(
     const origin: ModelOrigin = { kind: "model", rule: declaration, inputs };
     return makeQuantity({ value: new Exact(result), keeps: digits }, gives.unit as never, origin);
   };
-  return Object.assign(rule, { kind: "model", id, declaration }) as unknown as Model<Takes<D>, D["gives"]["unit"]>;
+  return Object.assign(rule, { kind: "model", id, declaration }) as never;
 }

@@ -21,8 +21,7 @@ export {
   type TellingLengths,
 } from "./commissioning/judged-sheet.js";
 export { plantJsonSchema } from "./description/json-schema.js";
-export { everyPath } from "./description/path.js";
-export { PLANT_FORMAT, type Plant, type PlantDescription, plantSchema } from "./description/plant-description.js";
+export { PLANT_FORMAT, type Plant, type PlantDescription } from "./description/plant-description.js";
 export { readPlant, type ReadPlant } from "./description/read-plant.js";
 export {
   practices,
@@ -41,7 +40,7 @@ export { lengthToOrder } from "./material/length-to-order.js";
 export { type Change, compare, type Flip } from "./record/compare.js";
 export type * from "./record/record.js";
 export { RECORD_FORMAT } from "./record/record.js";
-export { recordJsonSchema, recordSchema } from "./record/record-schema.js";
+export { recordJsonSchema } from "./record/record-schema.js";
 export { type ExplainedStep, stepsBehind } from "./record/steps-behind.js";
 export {
   absorbing,

@@ -1,7 +1,7 @@
-import type { Source } from "./source.js";
+import { sources } from "./source.js";
 
 /** Courses, magazines, agencies and trade pages that print worked examples. */
-export const courses = {
+export const courses = /* @__PURE__ */ sources({
   "GSES handout:2011": { title: "Calculating the PV module voltage for a particular temperature (training handout)", publisher: "Global Sustainable Energy Solutions", year: 2011, kind: "course" },
   "Häberlin examples page:undated": { title: "Examples after Häberlin, Photovoltaics: System Design and Practice (web page)", publisher: "energyprofessionalsymposium.com", year: null, kind: "course", address: "http://energyprofessionalsymposium.com/?p=9874" },
   "Oscaro Power note:undated": { title: "Note for the French conformity file: simplified and detailed calculation of the maximum module voltage", publisher: "Oscaro Power", year: null, kind: "course" },
@@ -112,4 +112,4 @@ export const courses = {
   "Ekici:2016": { title: "Investigation of PV system cable losses (abstract)", publisher: "S. Ekici, M. A. Köprü", year: 2016, kind: "paper" },
   "NEC handbook 110.6 quotation:undated": { title: "Quotation of the commentary to 110.6", publisher: "not named", year: null, kind: "dataset", note: "an upload without an editor" },
   "Home Power PV circuits:undated": { title: "PV circuit sizing and current calculations", publisher: "Home Power", year: null, kind: "magazine", address: "http://www.homepower.com/articles/solar-electricity/design-installation/pv-circuit-sizing-current-calculations/page/0/1" },
-} as const satisfies Record<string, Source>;
+});

@@ -1,7 +1,7 @@
-import type { Source } from "./source.js";
+import { sources } from "./source.js";
 
 /** Handbooks, papers, catalogues and data sets. */
-export const handbooks = {
+export const handbooks = /* @__PURE__ */ sources({
   "common practice": { title: "Common practice of the trade, no publication", publisher: "none", year: null, kind: "practice" },
   "Häberlin:2012": { title: "Photovoltaics: System Design and Practice", publisher: "Wiley", year: 2012, kind: "handbook" },
   "PVPMC temperature models:undated": { title: "Module and cell temperature models (modelling guide pages)", publisher: "Sandia National Laboratories, PV Performance Modeling Collaborative", year: null, kind: "agency", address: "https://pvpmc.sandia.gov/modeling-guide/2-dc-module-iv/module-temperature/" },
@@ -131,4 +131,4 @@ export const handbooks = {
   "CR4 forum 38548:undated": { title: "Calculating earth loop impedance, forum thread", publisher: "GlobalSpec CR4", year: null, kind: "magazine" },
   "E. Mark table 41.1:2008": { title: "Transcription of BS 7671:2008 table 41.1", publisher: "E. Mark", year: 2008, kind: "dataset", address: "http://www.ericmark.talktalk.net/41-1.html" },
   "Durban 8 kW performance paper:2019": { title: "Performance analysis of 8 kW grid-tied solar photovoltaic power plant in Durban, South Africa, IJMET 10(4)", publisher: "IAEME", year: 2019, kind: "paper" },
-} as const satisfies Record<string, Source>;
+});

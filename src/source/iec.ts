@@ -1,7 +1,7 @@
-import type { Source } from "./source.js";
+import { sources } from "./source.js";
 
 /** Publications of IEC, CENELEC and the bodies that adopt them unchanged. */
-export const iec = {
+export const iec = /* @__PURE__ */ sources({
   "IEC 62548-1:2023": { title: "Photovoltaic (PV) arrays – Part 1: Design requirements", publisher: "IEC", year: 2023, kind: "standard" },
   "IEC 62548:2016": { title: "Photovoltaic (PV) arrays – Design requirements", publisher: "IEC", year: 2016, kind: "standard" },
   "IEC 60364-5-52:2009": { title: "Low-voltage electrical installations – Part 5-52: Wiring systems", publisher: "IEC", year: 2009, kind: "standard" },
@@ -59,4 +59,4 @@ export const iec = {
   "IEC 60904-5:2011": { title: "Photovoltaic devices – Part 5: Determination of the equivalent cell temperature (ECT) of photovoltaic (PV) devices by the open-circuit voltage method", publisher: "IEC", year: 2011, kind: "standard" },
   "IEC 61557-2:undated": { title: "Electrical safety in low voltage distribution systems – Equipment for testing, measuring or monitoring of protective measures – Part 2: Insulation resistance", publisher: "IEC", year: null, kind: "standard" },
   "IEC 61557-4:undated": { title: "Electrical safety in low voltage distribution systems – Equipment for testing, measuring or monitoring of protective measures – Part 4: Resistance of earth connection and equipotential bonding", publisher: "IEC", year: null, kind: "standard" },
-} as const satisfies Record<string, Source>;
+});

@@ -1,7 +1,7 @@
-import type { Source } from "./source.js";
+import { sources } from "./source.js";
 
 /** National standards, codes and connection rules outside North America. */
-export const national = {
+export const national = /* @__PURE__ */ sources({
   "VDE-AR-N 4105:2018": { title: "Generators connected to the low-voltage distribution network", publisher: "VDE", year: 2018, kind: "standard" },
   "UTE C15-712-1:undated": { title: "Installations photovoltaïques raccordées au réseau public de distribution", publisher: "UTE", year: null, kind: "standard" },
   "BS 7671:2018": { title: "Requirements for Electrical Installations, 18th edition", publisher: "IET/BSI", year: 2018, kind: "standard" },
@@ -55,4 +55,4 @@ export const national = {
   "AS/NZS 3008.1.1:2017": { title: "Electrical installations – Selection of cables", publisher: "Standards Australia", year: 2017, kind: "standard" },
   "REBT guide annex 2:2003": { title: "Guía técnica de aplicación BT, anexo 2: cálculo de caídas de tensión", publisher: "Spanish Ministry of Industry", year: 2003, kind: "agency" },
   "DOF gazette:2012": { title: "Diario Oficial de la Federación, 29 November 2012, second section, NOM-001-SEDE-2012 as printed", publisher: "Diario Oficial de la Federación, Mexico", year: 2012, kind: "law" },
-} as const satisfies Record<string, Source>;
+});

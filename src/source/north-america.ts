@@ -1,7 +1,7 @@
-import type { Source } from "./source.js";
+import { sources } from "./source.js";
 
 /** NFPA 70, IEEE and the publications of North American practice. */
-export const northAmerica = {
+export const northAmerica = /* @__PURE__ */ sources({
   "NFPA 70:2017": { title: "National Electrical Code", publisher: "NFPA", year: 2017, kind: "standard" },
   "NFPA 70:2020": { title: "National Electrical Code", publisher: "NFPA", year: 2020, kind: "standard" },
   "NFPA 70:2023": { title: "National Electrical Code", publisher: "NFPA", year: 2023, kind: "standard" },
@@ -47,4 +47,4 @@ export const northAmerica = {
   "NFPA 70 Handbook:undated": { title: "National Electrical Code Handbook, commentary", publisher: "NFPA", year: null, kind: "handbook" },
   "EC&M voltage drop article:undated": { title: "The basics of calculating voltage drop", publisher: "EC&M", year: null, kind: "magazine", address: "http://ecmweb.com/content/basics-calculating-voltage-drop" },
   "Electrical Business upsizing article:2018": { title: "The economics of upsizing your conductors (D. Grzyb)", publisher: "Electrical Business", year: 2018, kind: "magazine", address: "https://www.ebmag.com/articles/the-economics-of-upsizing-your-conductors-20247" },
-} as const satisfies Record<string, Source>;
+});

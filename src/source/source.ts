@@ -12,3 +12,8 @@ export interface Source {
   /** What a reader must know before leaning on it. */
   readonly note?: string;
 }
+
+/** Publications by key; the type holds the keys only. */
+export function sources<const K extends string>(entries: Readonly<Record<K, Source>>): Readonly<Record<K, Source>> {
+  return entries;
+}

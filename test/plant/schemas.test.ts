@@ -2,7 +2,10 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, expectTypeOf, it } from "vitest";
 import type * as z from "zod/mini";
 import { type PlantRecord, sizePlant } from "../../src/index.js";
-import { everyPath, plantJsonSchema, plantSchema, recordJsonSchema, type recordSchema } from "../../src/plant/index.js";
+import { everyPath } from "../../src/plant/description/path.js";
+import { plantSchema } from "../../src/plant/description/plant-description.js";
+import { plantJsonSchema, recordJsonSchema } from "../../src/plant/index.js";
+import type { recordSchema } from "../../src/plant/record/record-schema.js";
 import { bakeryWith, villageBakery } from "./demo.js";
 
 const ajv = new Ajv2020({ strict: false, allErrors: true });

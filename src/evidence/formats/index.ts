@@ -1,7 +1,7 @@
-export { type Case, type CaseInput, caseSchema, casesSchema, type Rounding } from "./case.js";
-export { type Change, changeSchema, changesSchema, type Lock, lockSchema } from "./change.js";
-export { type Erratum, errataSchema, erratumSchema } from "./erratum.js";
-export { type CopyGuard, type FormulaGuard, type Guard, guardSchema } from "./guard.js";
-export { type ClauseEntry, clausesSchema, type WrongRelease, wrongReleasesSchema } from "./register.js";
-export { type AuditSummary, summarySchema, type Tally, type Weak } from "./summary.js";
-export { sourcesSchema, type Terms, termsSchema } from "./term.js";
+export type { Case, CaseInput, Rounding } from "./case.js";
+export type { Change, Lock } from "./change.js";
+export type { Erratum } from "./erratum.js";
+export type { CopyGuard, FormulaGuard, Guard } from "./guard.js";
+export type { ClauseEntry, WrongRelease } from "./register.js";
+export type { AuditSummary, Tally, Weak } from "./summary.js";
+export type { Terms } from "./term.js";

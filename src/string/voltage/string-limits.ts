@@ -1,4 +1,12 @@
-import { type Check, type Condition, type ConditionDeclaration, isMissing, type Known } from "../../formula/index.js";
+import {
+  type Check,
+  type Condition,
+  type ConditionDeclaration,
+  isMissing,
+  type Known,
+  type Relation,
+  type Side,
+} from "../../formula/index.js";
 import { given, type Input, type Quantity } from "../../quantity/index.js";
 import { largestMet, smallestMet, whole } from "../count.js";
 import {
@@ -89,11 +97,13 @@ export interface StringLimit {
   };
 }
 
+type InVolts = Side & { readonly unit: "V" };
+
 interface Parts {
   readonly key: string;
   readonly at: string;
   readonly end: "longest" | "shortest";
-  readonly condition: Condition<ConditionDeclaration & { value: { unit: "V" }; limit: { unit: "V" } }>;
+  readonly condition: Condition<{ value: InVolts; relation: Relation; limit: InVolts }>;
   readonly perModule: Known<Voltage>;
   readonly limit: Known<Voltage>;
   readonly voltageOf: (count: Quantity<"ratio">) => Voltage;
