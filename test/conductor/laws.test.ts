@@ -48,34 +48,42 @@ function columnsOf(table: Cells): Map<string, number[]> {
   return columns;
 }
 
+/** Tables by name, for the titles of tests. */
+const named = (...tables: readonly Cells[]): readonly (readonly [string, Cells])[] =>
+  tables.map((table) => [table.id, table]);
+
 const rises = (values: readonly number[]): boolean => values.every((value, at) => at === 0 || value > values[at - 1]!);
 const neverRises = (values: readonly number[]): boolean =>
   values.every((value, at) => at === 0 || value <= values[at - 1]!);
 
 describe("tables", () => {
-  it.each([
-    iec60364_5_52_2009_b_52_2,
-    iec60364_5_52_2009_b_52_3,
-    iec60364_5_52_2009_b_52_4,
-    iec60364_5_52_2009_b_52_5,
-    iec60364_5_52_2009_b_52_10,
-    iec60364_5_52_2009_b_52_11,
-    iec60364_5_52_2009_b_52_12,
-    iec60364_5_52_2009_b_52_13,
-    nfpa70_2023_310_16,
-    nfpa70_2023_310_17,
-  ] as readonly Cells[])("$id: a larger conductor carries more", (table) => {
+  it.each(
+    named(
+      iec60364_5_52_2009_b_52_2,
+      iec60364_5_52_2009_b_52_3,
+      iec60364_5_52_2009_b_52_4,
+      iec60364_5_52_2009_b_52_5,
+      iec60364_5_52_2009_b_52_10,
+      iec60364_5_52_2009_b_52_11,
+      iec60364_5_52_2009_b_52_12,
+      iec60364_5_52_2009_b_52_13,
+      nfpa70_2023_310_16,
+      nfpa70_2023_310_17,
+    ),
+  )("%s: a larger conductor carries more", (_, table) => {
     for (const [column, values] of columnsOf(table)) expect(rises(values), column).toBe(true);
   });
 
-  it.each([
-    iec60364_5_52_2009_b_52_14,
-    iec60364_5_52_2009_b_52_15,
-    iec60364_5_52_2009_b_52_17,
-    iec60364_5_52_2009_b_52_18,
-    nfpa70_2023_310_15_b_1_1,
-    iec60228_2004_class2,
-  ] as readonly Cells[])("$id: warmer, more crowded or thicker never has the higher value", (table) => {
+  it.each(
+    named(
+      iec60364_5_52_2009_b_52_14,
+      iec60364_5_52_2009_b_52_15,
+      iec60364_5_52_2009_b_52_17,
+      iec60364_5_52_2009_b_52_18,
+      nfpa70_2023_310_15_b_1_1,
+      iec60228_2004_class2,
+    ),
+  )("%s: warmer, more crowded or thicker never has the higher value", (_, table) => {
     for (const [column, values] of columnsOf(table)) expect(neverRises(values), column).toBe(true);
   });
 
@@ -94,9 +102,9 @@ describe("tables", () => {
   });
 
   // The printed parts are rounded in steps of a few per cent.
-  it.each([bs7671_2018_4d1b, bs7671_2018_4e1b, bs7671_2018_4e4b, bs7671_2018_4f2b] as readonly Cells[])(
-    "$id: z is √(r² + x²)",
-    (table) => {
+  it.each(named(bs7671_2018_4d1b, bs7671_2018_4e1b, bs7671_2018_4e4b, bs7671_2018_4f2b))(
+    "%s: z is √(r² + x²)",
+    (_, table) => {
       const at = new Map(table.cells().map(({ row, column, text }) => [[row, ...column].join(), text]));
       let compared = 0;
       for (const { row, column, text } of table.cells()) {

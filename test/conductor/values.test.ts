@@ -180,19 +180,6 @@ describe("what a form must not be used for", () => {
     ["presentWorth", { lossGrowth: 1, yearsOfLife: 20 }],
     ["reactanceBySpacing", { frequency: 50, spacing: 5, conductorDiameter: "10 mm" }],
     [
-      "resistanceAt20",
-      { resistancePerLength: "5 Ω/km", temperatureCoefficientAt20: "0.0099 1/K", conductorTemperature: "-150 °C" },
-    ],
-    [
-      "conductivityAtTemperature",
-      { conductivityAt20: 58, temperatureCoefficientAt20: "0.0099 1/K", conductorTemperature: "-150 °C" },
-    ],
-    [
-      "resistivityAtTemperature",
-      { conductivityAt20: 58, temperatureCoefficientAt20: "0.0099 1/K", conductorTemperature: "-150 °C" },
-    ],
-    ["measuringFactor", { conductorTemperature: "-230 °C" }],
-    [
       "longestTwoConductorRun",
       {
         voltageChange: 2,
@@ -218,6 +205,10 @@ describe("what a form must not be used for", () => {
     [
       "capacityByAnnexD",
       { section: 400, firstCoefficient: "1 A", firstExponent: 0.5, secondCoefficient: "1 A", secondExponent: 1 },
+    ],
+    [
+      "capacityByAnnexD",
+      { section: "1 mm²", firstCoefficient: "1 A", firstExponent: 0.5, secondCoefficient: "1 A", secondExponent: 1 },
     ],
     ["conductorLimitFactor", { ambient: 90, conductorLimit: 90 }],
     ["ambientFactorByEquation", { conductorLimit: 90, ambient: 90, tableAmbient: 30 }],

@@ -59,7 +59,6 @@ export const measuringFactor = /* @__PURE__ */ formula({
     measuringSpan: { value: "250", unit: "K", symbol: "Δθ", about: "span from the zero to 20 °C", source: [{ in: "IEC 60228:2004", clause: "annex on temperature correction", grade: "reproduced", seen: "uecables conductor page:undated, factor" }] },
     measuringZero: { value: "-230", unit: "°C", symbol: "θ_0", about: "temperature at which the law lets resistance vanish", source: [{ in: "IEC 60228:2004", clause: "annex on temperature correction", grade: "reproduced", seen: "uecables conductor page:undated, factor" }] },
   },
-  requires: [{ that: "conductorTemperature > measuringZero", because: "the linear law ends where the resistance would vanish" }],
   gives: { unit: "1", symbol: "k_t" },
   expression: "measuringSpan / (conductorTemperature - measuringZero)",
   source: [{ in: "IEC 60228:2004", clause: "annex on temperature correction", grade: "reproduced", seen: "uecables conductor page:undated, factor" }],

@@ -14,7 +14,7 @@ export const resistanceAtTemperature = /* @__PURE__ */ formula({
   id: "conductor/resistance-at-temperature", about: "resistance per length of a conductor at a temperature",
   takes: {
     resistancePerLengthAt20: { unit: "Ω/m", symbol: "R_20", about: "resistance per length at 20 °C", above: 0, usual: [0.00001, 0.1] },
-    temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, below: 0.01, usual: [0.0035, 0.0045] },
+    temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, to: 0.0045, usual: [0.0035, 0.0045] },
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
@@ -40,7 +40,7 @@ export const resistanceAt20 = /* @__PURE__ */ formula({
   id: "conductor/resistance-at-20", about: "resistance per length at 20 °C from the resistance at a temperature",
   takes: {
     resistancePerLength: { unit: "Ω/m", symbol: "R_θ", about: "resistance per length at the temperature", above: 0, usual: [0.00001, 0.1] },
-    temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, below: 0.01, usual: [0.0035, 0.0045] },
+    temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, to: 0.0045, usual: [0.0035, 0.0045] },
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
@@ -48,7 +48,6 @@ export const resistanceAt20 = /* @__PURE__ */ formula({
   },
   gives: { unit: "Ω/m", symbol: "R_20" },
   expression: "resistancePerLength / (1 + temperatureCoefficientAt20 * (conductorTemperature - tableTemperature))",
-  requires: [{ that: "1 + temperatureCoefficientAt20 * (conductorTemperature - tableTemperature) > 0", because: "the linear law ends where the resistance would vanish" }],
   source: [{ in: "uecables conductor page:undated", clause: "factor for measurements at other temperatures", grade: "original" }],
   unproven: { because: "no publication found", sought: "resistances at two temperatures with the coefficient" },
 });

@@ -70,7 +70,7 @@ export const supplementOfAnnexG = /* @__PURE__ */ formula({
     largestSupplement: { value: "0.5", unit: "%", symbol: "Δu_max", about: "largest supplement", source: [{ in: "IEC 60364-5-52:2009", clause: "annex G, note", grade: "reproduced", seen: "cabledatasheet voltage drop page:undated, note" }] },
   },
   gives: { unit: "%", symbol: "Δu_+" },
-  expression: "min(largestSupplement, supplementPerMetre * max(0 * freeLength, length - freeLength))",
+  expression: "min(largestSupplement, supplementPerMetre * (max(length, freeLength) - freeLength))",
   source: [{ in: "IEC 60364-5-52:2009", clause: "annex G, note", grade: "reproduced", seen: "cabledatasheet voltage drop page:undated, note" }],
   unproven: { because: "no publication found", sought: "worked supplements" },
 });

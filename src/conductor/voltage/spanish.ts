@@ -14,13 +14,12 @@ export const conductivityAtTemperature = /* @__PURE__ */ formula({
   id: "conductor/conductivity-at-temperature", about: "conductivity of a conductor metal at a temperature",
   takes: {
     conductivityAt20: { unit: "m/(Ω·mm²)", symbol: "γ_20", about: "conductivity at 20 °C", above: 0, usual: [20, 60] },
-    temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, below: 0.01, usual: [0.0035, 0.0045] },
+    temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, to: 0.0045, usual: [0.0035, 0.0045] },
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
     resistivityTemperature: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature of the resistivity", source: [{ in: "common practice", clause: "reference temperature of resistivities", grade: "common-practice" }] },
   },
-  requires: [{ that: "1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature) > 0", because: "the linear law ends where the resistance would vanish" }],
   gives: { unit: "m/(Ω·mm²)", symbol: "γ" },
   expression: "conductivityAt20 / (1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature))",
   source: [{ in: "Prysmian low-voltage catalogue:undated", clause: "chapter K, p. 97", grade: "original" }],
@@ -40,13 +39,12 @@ export const resistivityAtTemperature = /* @__PURE__ */ formula({
   id: "conductor/resistivity-at-temperature", about: "resistivity of a conductor metal at a temperature",
   takes: {
     conductivityAt20: { unit: "m/(Ω·mm²)", symbol: "γ_20", about: "conductivity at 20 °C", above: 0, usual: [20, 60] },
-    temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, below: 0.01, usual: [0.0035, 0.0045] },
+    temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, to: 0.0045, usual: [0.0035, 0.0045] },
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
     resistivityTemperature: { value: "20", unit: "°C", symbol: "θ_20", about: "temperature of the resistivity", source: [{ in: "common practice", clause: "reference temperature of resistivities", grade: "common-practice" }] },
   },
-  requires: [{ that: "1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature) > 0", because: "the linear law ends where the resistance would vanish" }],
   gives: { unit: "Ω·mm²/m", symbol: "ρ_θ" },
   expression: "(1 + temperatureCoefficientAt20 * (conductorTemperature - resistivityTemperature)) / conductivityAt20",
   source: [{ in: "Prysmian low-voltage catalogue:undated", clause: "chapter K, p. 97", grade: "original" }],

@@ -14,7 +14,7 @@ export const tabulatedDirectDrop = /* @__PURE__ */ formula({
   id: "conductor/tabulated-direct-drop", about: "change per ampere and metre of a direct-current circuit, from the resistance at 20 °C",
   takes: {
     resistancePerLengthAt20: { unit: "mΩ/m", symbol: "R_20", about: "resistance per length at 20 °C", above: 0, usual: [0.01, 100] },
-    temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, below: 0.01, usual: [0.0035, 0.0045] },
+    temperatureCoefficientAt20: { unit: "1/K", symbol: "α_20", about: "temperature coefficient of resistance at 20 °C", above: 0, to: 0.0045, usual: [0.0035, 0.0045] },
     conductorTemperature: { unit: "°C", symbol: "θ", about: "temperature of the conductor", above: -200, to: 300, usual: [-40, 250] },
   },
   constants: {
