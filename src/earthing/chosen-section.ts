@@ -14,7 +14,7 @@ export interface SectionChoice {
 
 /** The smallest standard section that meets every requirement, or the verdicts on a stated one. */
 export function chosenSection(
-  section: "choose" | Input<"area">,
+  section: Input<"area">,
   checksFor: (size: Quantity<"area">) => readonly Check[],
 ): SectionChoice {
   if (section !== "choose") {

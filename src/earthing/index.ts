@@ -47,6 +47,7 @@ export * from "./protective-conductor/choice.js";
 export * from "./protective-conductor/conditions.js";
 export * from "./protective-conductor/from-line-conductor.js";
 export * from "./protective-conductor/minimum.js";
+export * from "./protective-conductor/pen-proof.js";
 export * from "./protective-conductor/pen.js";
 export * from "./soil/resistivity.js";
 export * from "./soil/wenner.js";

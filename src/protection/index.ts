@@ -41,6 +41,8 @@ export * from "./shock/tn-condition.js";
 export * from "./shock/touch-voltage.js";
 export * from "./shock/tt-condition.js";
 export * from "./shock/voltage-factor.js";
+export * from "./transformer/conditions.js";
+export * from "./transformer/proof.js";
 export * from "./withstand/energy.js";
 export * from "./withstand/proof.js";
 export * from "./withstand/table-43a.js";

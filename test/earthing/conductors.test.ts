@@ -8,6 +8,7 @@ import {
   mainBondingSection,
   protectiveConductorSection,
   protectiveFactor,
+  provePen,
   type ProtectiveConductorQuestion,
 } from "../../src/earthing/index.js";
 import { missing } from "../../src/formula/index.js";
@@ -218,5 +219,24 @@ describe("adiabatic factor by situation", () => {
     ["bare", "fire risk", "copper", "138"],
   ] as const)("%s, %s, %s: %s", (situation, insulation, material, due) => {
     expect(protectiveFactor({ situation, insulation, material }).text).toBe(due);
+  });
+});
+
+describe("combined protective and neutral conductor", () => {
+  const at = (section: string, material: "copper" | "aluminium", residualDevice: "present" | "none"): string =>
+    verdicts(provePen({ at: "Main board", section, material, residualDevice }));
+  it("is at least 10 mm² of copper or 16 mm² of aluminium, without a residual current device", () => {
+    expect([at("10 mm²", "copper", "none"), at("9.9 mm²", "copper", "none")]).toEqual(["met, met", "not met, met"]);
+    expect([at("16 mm²", "aluminium", "none"), at("15.9 mm²", "aluminium", "present")]).toEqual([
+      "met, met",
+      "not met, not met",
+    ]);
+    const open = provePen({
+      at: "x",
+      section: missing("routes[1].cable.size"),
+      material: "copper",
+      residualDevice: missing("routes[1].rcd"),
+    });
+    expect(open.flatMap((check) => check.missing)).toEqual(["routes[1].cable.size", "routes[1].rcd"]);
   });
 });

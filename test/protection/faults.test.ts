@@ -8,6 +8,7 @@ import {
   proveBoard,
   proveBreaking,
   proveSelectivity,
+  proveTransformer,
   proveWithstand,
   threePhaseFault,
   transformerPath,
@@ -182,5 +183,27 @@ describe("conventional method", () => {
     expect(
       longestConventionalCircuit({ ...circuit, sectionRatio: "2" }).number / longestConventionalCircuit(circuit).number,
     ).toBeCloseTo(2 / 3, 9);
+  });
+});
+
+describe("transformer", () => {
+  const base = {
+    at: "T1",
+    transformerPower: "220 kVA",
+    apparentPowers: ["110 kVA", "110 kVA"],
+    neutral: "earthed",
+    allowedNeutrals: ["earthed"],
+  } as const;
+  it("carries its inverters exactly at its rating, with the neutral that they ask for", () => {
+    expect(verdicts(proveTransformer(base))).toBe("met, met");
+    expect(verdicts(proveTransformer({ ...base, transformerPower: "219.9 kVA", neutral: "not brought out" }))).toBe(
+      "not met, not met",
+    );
+    const open = proveTransformer({
+      ...base,
+      apparentPowers: [missing("inverters[0].apparentPower")],
+      neutral: missing("transformer.neutral"),
+    });
+    expect(open.flatMap((check) => check.missing)).toEqual(["inverters[0].apparentPower", "transformer.neutral"]);
   });
 });

@@ -28,8 +28,7 @@ export interface FactorQuestion {
  * ```
  */
 export function protectiveFactor({ situation, insulation, material }: FactorQuestion): Quantity<"adiabaticFactor"> {
-  const table = tables[situation];
-  return table({ insulation, material } as Parameters<typeof table>[0]);
+  return tables[situation]({ insulation, material });
 }
 
 type FactorTable = (headings: {

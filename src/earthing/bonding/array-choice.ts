@@ -10,7 +10,8 @@ export type ArrayLightning = "no lightning protection" | "separation distance ke
 /** What decides the bonding conductor of an array's metalwork, of copper. */
 export interface ArrayBondingQuestion {
   readonly at: string;
-  readonly section: "choose" | Input<"area">;
+  /** `"choose"`, or the stated one. */
+  readonly section: Input<"area">;
   readonly lightning: Known<ArrayLightning>;
 }
 

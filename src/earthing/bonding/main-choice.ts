@@ -14,7 +14,8 @@ import {
 /** What decides a main bonding conductor of copper. */
 export interface MainBondingQuestion {
   readonly at: string;
-  readonly section: "choose" | Input<"area">;
+  /** `"choose"`, or the stated one. */
+  readonly section: Input<"area">;
   readonly wiring: WiringRules;
   readonly earthing: Known<EarthingSystem>;
   /** Earthing conductor of the installation, in copper. */

@@ -12,7 +12,8 @@ export type Burial = "not buried" | "corrosion and mechanical damage" | "corrosi
 /** What decides an earthing conductor. */
 export interface EarthingConductorQuestion {
   readonly at: string;
-  readonly section: "choose" | Input<"area">;
+  /** `"choose"`, or the stated one. */
+  readonly section: Input<"area">;
   readonly material: "copper" | "steel";
   /** Largest line conductor of the supply, of copper. */
   readonly supplySection: Known<Input<"area">>;

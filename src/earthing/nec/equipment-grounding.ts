@@ -8,7 +8,8 @@ import { nfpa70_2023_250_122 } from "./table-250-122.js";
 /** What decides an equipment grounding conductor. */
 export interface EquipmentGroundingQuestion {
   readonly at: string;
-  readonly size: "choose" | Input<"area">;
+  /** `"choose"`, or the stated one. */
+  readonly size: Input<"area">;
   /** Rating of the overcurrent device ahead; for a PV circuit without one, of the device that 690.9(B) would ask for. */
   readonly ratedCurrent: Known<Input<"current">>;
   readonly material: "copper" | "aluminium";

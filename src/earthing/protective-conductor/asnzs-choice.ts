@@ -7,7 +7,8 @@ import type { ProtectiveConductorChoice } from "./choice.js";
 /** What decides an earthing conductor by AS/NZS 3000. */
 export interface ActiveEarthQuestion {
   readonly at: string;
-  readonly section: "choose" | Input<"area">;
+  /** `"choose"`, or the stated one. */
+  readonly section: Input<"area">;
   readonly lineSection: Known<Input<"area">>;
   readonly lineMaterial: "copper" | "aluminium";
 }

@@ -17,7 +17,8 @@ export type ProtectivePlacing = "in cable" | "separate, protected" | "separate, 
 export interface ProtectiveConductorQuestion {
   /** Place of the plant, for the ids of the checks. */
   readonly at: string;
-  readonly section: "choose" | Input<"area">;
+  /** `"choose"`, or the stated one. */
+  readonly section: Input<"area">;
   readonly placing: ProtectivePlacing;
   readonly material: "copper" | "aluminium";
   /** By table from the line conductor, or by the adiabatic equation from the fault. */

@@ -24,7 +24,8 @@ export interface BreakerQuestion {
   readonly at: string;
   readonly wiring: WiringRules;
   readonly kind: DeviceKind;
-  readonly rating: "choose" | Input<"current">;
+  /** `"choose"`, or the stated one. */
+  readonly rating: Input<"current">;
   readonly designCurrent: Known<Input<"current">>;
   /** Current-carrying capacity of the cable as laid; left out while no cable is chosen yet. */
   readonly ampacity?: Known<Input<"current">>;

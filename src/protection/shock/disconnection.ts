@@ -1,4 +1,4 @@
-import { type WiringRules } from "../../conductor/index.js";
+import type { WiringRules } from "../../conductor/index.js";
 import { type BreakerCharacteristic, type DeviceKind, disconnectingCurrent } from "../../device/index.js";
 import { type Check, isMissing, type Known, missing, whenKnown } from "../../formula/index.js";
 import { given, type Input, type Quantity } from "../../quantity/index.js";
@@ -35,8 +35,8 @@ export interface DisconnectionQuestion {
   readonly loop: Known<FaultLoop>;
   /** Lowest voltage during the fault: by the wiring rules, or the stricter 0.90. */
   readonly lowestVoltage: "by the rules" | "stricter option";
-  /** Rated residual current of a residual current device in the circuit, or that there is none. */
-  readonly residualCurrent: Known<Input<"current">> | "none";
+  /** Rated residual current of a residual current device in the circuit, or `"none"`. */
+  readonly residualCurrent: Known<Input<"current">>;
   /** TT: the earth electrode with its conductor. */
   readonly electrodeResistance: Known<Input<"resistance">>;
   /** IT: whether the insulation is monitored. */
@@ -123,7 +123,7 @@ function byOvercurrent(question: DisconnectionQuestion, system: "TN" | "TT"): Di
   return withLoop(
     question,
     time,
-    current as Known<Quantity<"current">>,
+    current,
     "overcurrent device",
     (value, limit) => loopDisconnects({ at, value, limit }),
     loop,
@@ -178,7 +178,7 @@ function withLoop(
 
 function byElectrode(question: DisconnectionQuestion, overcurrent: Disconnection): Disconnection {
   const { at, residualCurrent, electrodeResistance } = question;
-  const rated = residualCurrent as Known<Input<"current">>;
+  const rated = residualCurrent;
   const limit = isMissing(rated)
     ? rated
     : largestElectrodeResistance({
