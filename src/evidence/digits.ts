@@ -59,6 +59,12 @@ export function cutTo(a: Digits, decimals: number): Digits {
   return { whole: a.whole / TEN ** BigInt(-a.exponent - decimals), exponent: -decimals };
 }
 
+/** Cuts a number to a number of significant digits. */
+export function toLength(a: Digits, length: number): Digits {
+  const size = (a.whole < 0n ? -a.whole : a.whole).toString().length;
+  return size <= length ? a : cutTo(a, -a.exponent - (size - length));
+}
+
 /** The number as plain text, with the digits that it holds. */
 export function digitsText({ whole, exponent }: Digits): string {
   if (exponent >= 0) return (whole * TEN ** BigInt(exponent)).toString();

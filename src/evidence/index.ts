@@ -13,7 +13,7 @@ export { type CellState, cellStates } from "./cells/cells.js";
 export type * from "./formats/index.js";
 export { type GuardedCell, type GuardOutcome, runGuard } from "./guards/run-guard.js";
 export { evidenceHash, extendedLock, type LockedItems, lockedItems, lockFaults } from "./lock/lock.js";
-export { replay, type Swap } from "./replay.js";
+export { type Changes, replay, type Swap } from "./replay.js";
 export { nearestLimit } from "./summary/tally.js";
 export { type Uses, usesIn } from "./summary/uses.js";
 export type { Evaluator } from "./reevaluation/evaluator.js";

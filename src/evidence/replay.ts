@@ -18,6 +18,15 @@ type Value = Quantity | Named;
 /** Gives another declaration for one that is to be changed, and the same one for all others. */
 export type Swap = <D extends FormulaDeclaration | TableDeclaration | ConditionDeclaration>(declaration: D) => D;
 
+/** What is changed on the way: rules, and what goes into the formulas. */
+export interface Changes {
+  readonly swap: Swap;
+  /** Gives another quantity for one that feeds a symbol of a formula, and the same one for all others. */
+  readonly shift: (rule: FormulaDeclaration, symbol: string, input: Quantity) => Quantity;
+}
+
+const NOTHING: Changes = { swap: (rule) => rule, shift: (_rule, _symbol, input) => input };
+
 const remade = /* @__PURE__ */ new WeakMap<object, (inputs: never) => unknown>();
 
 function ruleOf(
@@ -35,37 +44,39 @@ function ruleOf(
  *
  * @throws InputError where a changed rule refuses its inputs
  */
-export function replay<H extends Holder>(value: H, swap: Swap): H {
-  const done = new Map<object, unknown>();
-  return again(value, swap, done) as H;
+export function replay<H extends Holder>(value: H, changes: Partial<Changes>): H {
+  return again(value, { ...NOTHING, ...changes }, new Map<object, unknown>()) as H;
 }
 
-function again(value: Holder, swap: Swap, done: Map<object, unknown>): unknown {
+function again(value: Holder, changes: Changes, done: Map<object, unknown>): unknown {
   const known = done.get(value);
   if (known !== undefined) return known;
-  const result = isCheck(value) ? checkAgain(value, swap, done) : valueAgain(value, swap, done);
+  const result = isCheck(value) ? checkAgain(value, changes, done) : valueAgain(value, changes, done);
   done.set(value, result);
   return result;
 }
 
-function valueAgain(value: Value, swap: Swap, done: Map<object, unknown>): Value {
+function valueAgain(value: Value, changes: Changes, done: Map<object, unknown>): Value {
   switch (value.origin.kind) {
     case "conversion": {
       const { from } = value.origin as ConversionOrigin;
-      const other = again(from, swap, done) as Quantity;
+      const other = again(from, changes, done) as Quantity;
       return other === from ? value : other.in((value as Quantity).unit);
     }
     case "formula": {
       const { rule, inputs } = value.origin as FormulaOrigin;
-      const swapped = swap(rule);
-      const others = Object.entries(inputs).map(([key, input]) => [key, inputAgain(input, swap, done)] as const);
+      const swapped = changes.swap(rule);
+      const others = Object.entries(inputs).map(([key, input]) => {
+        const shift = (quantity: Quantity): Quantity => changes.shift(rule, key, quantity);
+        return [key, inputAgain(input, changes, done, shift)] as const;
+      });
       if (swapped === rule && others.every(([key, input]) => input === inputs[key])) return value;
       return ruleOf(swapped, () => formula(swapped))(Object.fromEntries(others)) as Value;
     }
     case "lookup": {
       const { rule, asked, column } = value.origin as LookupOrigin;
-      const swapped = swap(rule);
-      const other = typeof asked === "string" ? asked : (again(asked, swap, done) as Quantity);
+      const swapped = changes.swap(rule);
+      const other = typeof asked === "string" ? asked : (again(asked, changes, done) as Quantity);
       if (swapped === rule && other === asked) return value;
       return ruleOf(swapped, () => table(swapped))({ [rule.rows.name]: other, ...column }) as Value;
     }
@@ -77,15 +88,22 @@ function valueAgain(value: Value, swap: Swap, done: Map<object, unknown>): Value
   }
 }
 
-function inputAgain(input: Quantity | readonly Quantity[], swap: Swap, done: Map<object, unknown>): unknown {
-  if (isQuantity(input)) return again(input, swap, done);
-  const items = input.map((item) => again(item, swap, done));
+function inputAgain(
+  input: Quantity | readonly Quantity[],
+  changes: Changes,
+  done: Map<object, unknown>,
+  shift: (quantity: Quantity) => Quantity,
+): unknown {
+  if (isQuantity(input)) return shift(again(input, changes, done) as Quantity);
+  const items = input.map((item) => shift(again(item, changes, done) as Quantity));
   return items.every((item, index) => item === input[index]) ? input : items;
 }
 
-function checkAgain(check: Check, swap: Swap, done: Map<object, unknown>): Check {
-  const swapped = swap(check.rule);
-  const [value, limit] = [check.value, check.limit].map((side) => (isQuantity(side) ? again(side, swap, done) : side));
+function checkAgain(check: Check, changes: Changes, done: Map<object, unknown>): Check {
+  const swapped = changes.swap(check.rule);
+  const [value, limit] = [check.value, check.limit].map((side) =>
+    isQuantity(side) ? again(side, changes, done) : side,
+  );
   if (check.missing.length > 0 || value === null || limit === null) return check;
   if (swapped === check.rule && value === check.value && limit === check.limit) return check;
   return ruleOf(swapped, () => condition(swapped))({ value, limit, at: check.at }) as Check;

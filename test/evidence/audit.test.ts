@@ -28,6 +28,30 @@ describe("the audit", () => {
     expect(stateOf(ownCase({ expected: { digitsSure: false } }))).toMatchObject({ state: "unproven", cases: [] });
   });
 
+  it("credits a case with what it notices on the way to its result", () => {
+    const inputs = {
+      "route.section": { printed: "4 mm²" },
+      "route.material": { printed: "copper" },
+      factor: { printed: "0.58" },
+    };
+    const chain = ownCase({
+      checks: "own/cable-current",
+      at: "allowed",
+      inputs,
+      expected: { printed: "20.9", unit: "A" },
+    });
+    const stateOf = (one: Case) => run(one).proofs.find(({ id }) => id === "own/derated");
+    expect(stateOf(chain)).toMatchObject({ state: "proven", cases: ["own-cold"] });
+    const coarse = ownCase({
+      ...chain,
+      at: "check.verdict",
+      expected: { printed: "met", unit: "", rounding: "exact" },
+    });
+    expect(stateOf(coarse)).toMatchObject({ state: "proven" });
+    const rough = ownCase({ ...chain, expected: { printed: "2e1", unit: "A" } });
+    expect(stateOf(rough)).toMatchObject({ state: "unproven", unnoticed: ["ampacity", "factor"] });
+  });
+
   it("counts published examples and their publishers, not numbers", () => {
     const { examples, cases } = run(ownCase(), coarse, ownCase({ id: "x", example: "other" })).summary.total;
     expect(examples).toEqual({ counting: 2, publishers: 1 });

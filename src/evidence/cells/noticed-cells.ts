@@ -1,20 +1,15 @@
-import { isNamed, type LookupOrigin, type Named, steps, table, type TableDeclaration } from "../../formula/index.js";
-import { isInputError, isQuantity, type Quantity } from "../../quantity/index.js";
-import { type Holder, isCheck, leafAt } from "../cases/call.js";
-import { judge } from "../cases/judgement.js";
+import { type LookupOrigin, steps, table, type TableDeclaration } from "../../formula/index.js";
+import { agreesAgain } from "../cases/agrees-again.js";
+import type { Holder } from "../cases/call.js";
 import type { JudgedCase } from "../cases/counting.js";
+import { valuesOf } from "../cases/noticed-symbols.js";
 import { lastDigitShifts, placeOf } from "../guards/grid.js";
-import { replay, type Swap } from "../replay.js";
+import type { Swap } from "../replay.js";
 
 interface UsedCell {
   readonly rule: TableDeclaration;
   readonly row: string;
   readonly column: readonly string[];
-}
-
-function valuesOf(holder: Holder): readonly (Quantity | Named)[] {
-  if (!isCheck(holder)) return [holder];
-  return [holder.value, holder.limit].filter((side): side is Quantity | Named => isQuantity(side) || isNamed(side));
 }
 
 /** The cells that the working of a value or a check takes. */
@@ -66,7 +61,8 @@ export function cellsNoticedBy(judged: readonly JudgedCase[]): ReadonlySet<strin
 function noticesCell(one: JudgedCase, holder: Holder, cell: UsedCell): boolean {
   return lastDigitShifts(textOf(cell)).some((shifted) => {
     const changed = withCell(cell.rule, cell, shifted);
-    return !agreesWith(one, holder, (rule) => (rule.id === changed.id ? (changed as typeof rule) : rule));
+    const swap: Swap = (rule) => (rule.id === changed.id ? (changed as typeof rule) : rule);
+    return agreesAgain(one, holder, { swap }) !== true;
   });
 }
 
@@ -77,19 +73,4 @@ function textOf({ rule, row, column }: UsedCell): string {
       .cells()
       .find((cell) => placeOf(cell.row, cell.column) === place)?.text ?? ""
   );
-}
-
-/**
- * Whether a case still agrees with its working done again under changed rules; a refusal counts as agreeing no longer.
- * A case that leans on the ranges of its inputs is taken to agree, since a change might hide in them.
- */
-export function agreesWith(one: JudgedCase, holder: Holder, swap: Swap): boolean {
-  if (one.case.inputsRounded) return true;
-  try {
-    const again = replay(holder, swap);
-    return again === holder || judge(leafAt(again, one.found?.rest ?? "").leaf, one.case.expected).agrees;
-  } catch (error) {
-    if (isInputError(error)) return false;
-    throw error;
-  }
 }
