@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type Catalogue, catalogue, type Rule } from "../../../src/catalogue/index.js";
+import * as subjects from "../../../src/catalogue/subjects.js";
 import { readReferenceFiles } from "../../../src/cli/audit-files.js";
 import type { Case, Erratum, Guard, Terms } from "../../../src/evidence/index.js";
 
@@ -31,6 +32,8 @@ export interface KnownCase {
 /** Everything that the pages are made of, apart from the reflections of TypeScript. */
 export interface Knowledge {
   readonly catalogue: Catalogue;
+  /** The rule that a subject exports by a name. */
+  readonly exported: (subject: string, name: string) => Rule | undefined;
   readonly terms: Terms;
   readonly casesOf: (id: string) => readonly KnownCase[];
   readonly errataOf: (id: string) => readonly Erratum[];
@@ -66,6 +69,12 @@ export function readKnowledge(root: string): Knowledge {
   const tables = new Map(audit.tables.map((one) => [one.id, one]));
   return {
     catalogue: all,
+    exported: (subject, name) => {
+      const faces: Readonly<Record<string, Readonly<Record<string, unknown>>>> = subjects;
+      const value = faces[subject]?.[name];
+      const known = typeof value === "function" || typeof value === "object";
+      return known && value !== null && "id" in value ? all.rules.get(String(value.id)) : undefined;
+    },
     terms,
     casesOf: (id) => (casesOf.get(id) ?? []).map((one) => ({ case: one, found: found.get(one.id) })),
     errataOf: (id) => errataOf.get(id) ?? [],

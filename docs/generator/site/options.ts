@@ -1,7 +1,6 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import type { TypeDocOptions } from "typedoc";
-import { internalTypes } from "./internal-types.js";
 
 // In the order in which a newcomer reads them; what is not listed follows.
 const READING_ORDER = [
@@ -60,6 +59,7 @@ export function optionsFor(root: string, out: string): Partial<TypeDocOptions> {
       excludeReferences: true,
     },
     categorizeByGroup: false,
+    headings: { readme: false, document: false },
     defaultCategory: "General",
     categoryOrder: ["Guides", "Subjects", "Reference", "Evidence", "Evidence by subject", "*"],
     sort: ["documents-first", "alphabetical-ignoring-documents"],
@@ -67,14 +67,14 @@ export function optionsFor(root: string, out: string): Partial<TypeDocOptions> {
     lang: "en",
     requiredToBeDocumented: ["Module", "Class", "Function", "Interface", "TypeAlias", "Variable", "Enum"],
     validation: {
-      notExported: true,
+      // Shorthands that a file keeps to itself; what they stand for shows where they are used.
+      notExported: false,
       invalidLink: true,
       invalidPath: true,
       rewrittenLink: true,
       notDocumented: true,
       unusedMergeModuleWith: true,
     },
-    intentionallyNotExported: [...internalTypes],
     treatWarningsAsErrors: true,
     treatValidationWarningsAsErrors: true,
     logLevel: "Warn",

@@ -43,7 +43,7 @@ function categoryOf(path: string): string {
 }
 
 /** Finds the reflection of every rule, takes away what only its maker's types say, and sorts all by folder. */
-export function prepareRules(project: ProjectReflection, { catalogue, terms }: Knowledge): ShownRules {
+export function prepareRules(project: ProjectReflection, { catalogue, exported, terms }: Knowledge): ShownRules {
   const rules = new Map<object, Rule>();
   const reflections = new Map<string, DeclarationReflection>();
   const folders = new Map<string, string[]>();
@@ -53,7 +53,7 @@ export function prepareRules(project: ProjectReflection, { catalogue, terms }: K
     for (const child of [...(module.children ?? [])]) {
       const folder = folderOf(child);
       if (folder !== null) categorise(child, folder);
-      const rule = catalogue.rules.get(idOf(subject, child.name));
+      const rule = exported(subject, child.name);
       if (rule === undefined || !(child instanceof DeclarationReflection)) continue;
       rules.set(child, rule);
       for (const signature of child.signatures ?? []) rules.set(signature, rule);
@@ -64,20 +64,14 @@ export function prepareRules(project: ProjectReflection, { catalogue, terms }: K
     }
   }
   documentKeys(project, terms);
+  const hidden = [...catalogue.rules.keys()].filter((id) => !reflections.has(id));
+  if (hidden.length > 0) throw new Error(`rules without a page: ${hidden.join(", ")}`);
   const places = new Map([...folders.values()].flatMap((ids) => ids.map((id) => [id, ids] as const)));
   return {
     ruleOf: (reflection) => rules.get(reflection),
     reflectionOf: (id) => reflections.get(id),
     neighbours: (id) => places.get(id) ?? [],
   };
-}
-
-/** Folder and name as an id has them. */
-function idOf(subject: string, name: string): string {
-  return `${subject}/${name
-    .replace(/_/g, "-")
-    .replace(/([a-z0-9])([A-Z])/g, "$1-$2")
-    .toLowerCase()}`;
 }
 
 function folderOf(

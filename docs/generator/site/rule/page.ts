@@ -105,7 +105,7 @@ function conditionPart({ declaration }: Of<"condition">): string {
   const equation =
     "unit" in value && "unit" in limit
       ? displayEquation(symbolMath(value.symbol), signs[relation] ?? relation, symbolMath(limit.symbol))
-      : `<p class="equation">${escaped(value.about)} <strong>${String(relation)}</strong> ${escaped(limit.about)}</p>`;
+      : `<p class="equation">${escaped(value.about)} <strong>${relation}</strong> ${escaped(limit.about)}</p>`;
   const directions = Object.entries(worse).map(([path, way]) => `${code(path)}: ${WAYS[way]}`);
   return [
     section("Condition", `<p><strong>${escaped(asks)}</strong> ${FORCES[force]}</p>${equation}`),
@@ -121,7 +121,6 @@ function conditionPart({ declaration }: Of<"condition">): string {
 const WAYS = { up: "more of it", down: "less of it", either: "either way, by two effects" } as const;
 
 function notePart({ declaration }: Rule): string {
-  return "note" in declaration && declaration.note !== undefined
-    ? section("Note", `<p>${escaped(sentence(declaration.note))}</p>`)
-    : "";
+  const note = "note" in declaration ? declaration.note : undefined;
+  return note === undefined ? "" : section("Note", `<p>${escaped(sentence(note))}</p>`);
 }
