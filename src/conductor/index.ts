@@ -41,7 +41,6 @@ export {
 } from "./ampacity/compose.js";
 export { lightLoad, lightlyLoaded } from "./ampacity/lightly-loaded.js";
 export { tabulatedAmpacityNeeded } from "./ampacity/needed.js";
-
 export { routeAmpacity, type RouteAmpacity, type RouteAmpacityRequest } from "./ampacity/route-ampacity.js";
 export { routeMinimum } from "./ampacity/route-minimum.js";
 export { sizesTabulated, type LaidCable } from "./ampacity/sizes-tabulated.js";
@@ -77,7 +76,7 @@ export {
   terminalColumnAmpacity,
 } from "./ampacity/nfpa/compose.js";
 export { currentCarryingConductors, conductorsThatCount, racewayIsShort } from "./ampacity/nfpa/count.js";
-export { disregardedSections, type Section } from "./ampacity/nfpa/disregarded.js";
+export { type Section } from "./ampacity/nfpa/disregarded.js";
 export { nfpaInsulations, type NfpaInsulation } from "./ampacity/nfpa/insulations.js";
 export { nfpa70_2014_rooftop_adders } from "./ampacity/nfpa/rooftop-adders-2014.js";
 export { nfpa70_2017_rooftopAmbient, nfpa70_2023_rooftopAmbient, rooftopAmbient } from "./ampacity/nfpa/rooftop.js";
@@ -124,14 +123,11 @@ export {
   proximityEffectOfTwo,
   alternatingResistance,
 } from "./resistance/skin-effect.js";
-export { diameterOverSpacing } from "./resistance/spacing-ratio.js";
 export { resistanceAtTemperature, resistanceAt20, conductorTemperatureAtLoad } from "./resistance/temperature.js";
 export { usualReactances } from "./resistance/usual-reactances.js";
 export { iec60228_2004_class1 } from "./resistance/iec/class-1.js";
 export { iec60228_2004_class2 } from "./resistance/iec/class-2.js";
 export { iec60228_2004_class5 } from "./resistance/iec/class-5.js";
-export { propertiesIec } from "./resistance/iec/properties.js";
-export { propertiesNfpa } from "./resistance/nfpa/properties.js";
 export { nfpa70_2017_table_8_diameters } from "./resistance/nfpa/table-8-diameters.js";
 export { nfpa70_2017_table_8 } from "./resistance/nfpa/table-8.js";
 export { nfpa70_2017_table_9_impedance } from "./resistance/nfpa/table-9-impedance.js";
@@ -156,6 +152,7 @@ export {
 export { changeWithinLimit, longestRun, smallestSizeForRun, type Run } from "./sizing/for-drop.js";
 export { hottestStretch } from "./sizing/hottest.js";
 export { minimumSections } from "./sizing/minimum-sections.js";
+export { parallelLargeEnough } from "./sizing/nfpa-parallel.js";
 export { withinTerminalAmpacity, smallConductorLimit } from "./sizing/nfpa-terminal.js";
 export { cableFitsPlace, cablePlaceChecks } from "./sizing/place-checks.js";
 export { stretchTemperature, routeTemperature } from "./sizing/route-temperature.js";

@@ -117,6 +117,8 @@ export interface Stretch {
   readonly grouped: Known<Input<"ratio">>;
   /** NFPA 70: current-carrying conductors together with its own, where they are known better than by circuits. */
   readonly currentCarryingConductors?: Known<Input<"ratio">>;
+  /** In the sun; the ambient must then hold what the sun adds. */
+  readonly sun?: boolean;
   readonly referenceMethod?: ReferenceMethod;
   readonly arrangement?: Arrangement;
   readonly trayKind?: TrayKind;

@@ -191,4 +191,18 @@ describe("terminals and small conductors", () => {
     ]);
     expect(sizeName(readSize(2.5, "IEC 60364:2009-2017"))).toBe("2.5 mm²");
   });
+
+  it("puts only 1/0 AWG and larger in parallel", () => {
+    const verdict = (size: string): string =>
+      sizeConductor({
+        at: "X",
+        cable: { ...wire, parallel: 2 },
+        stretches: [conduit],
+        loaded: 2,
+        wiring: "NFPA 70:2023",
+        carries: [{ what: "c", current: "50 A" }],
+        size,
+      }).checks.find(({ id }) => id === "conductor/parallel-large-enough/X")!.verdict;
+    expect([verdict("1 AWG"), verdict("1/0 AWG"), verdict("2/0 AWG")]).toEqual(["not met", "met", "met"]);
+  });
 });

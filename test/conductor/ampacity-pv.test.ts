@@ -53,6 +53,12 @@ describe("photovoltaic cable after EN 50618", () => {
     expect(show({ grouped: 11 })).toBe("19.8 A");
   });
 
+  it("says what a reader must know of a hot conductor and of the sun", () => {
+    expect(laid({ conductorLimit: "90 °C" }).notes).toEqual([]);
+    expect(laid({ conductorLimit: "90.1 °C" }).notes).toHaveLength(1);
+    expect(laid({ conductorLimit: "90 °C", sun: true }).notes[0]).toContain("sun");
+  });
+
   it("is held from memory where the table is, and says so", () => {
     expect(gradeOf(laid({}).ampacity as Quantity)).toBe("memory");
   });

@@ -166,6 +166,9 @@ const values: readonly (readonly [string, Inputs, string])[] = [
   ["ampacityWithHarmonics", { ampacity: 100, thirdHarmonicShare: "45.5 %" }, "73.26007326"],
   ["ampacityWithHarmonics", { ampacity: 100, thirdHarmonicShare: "44.5 %" }, "64.41947566"],
   ["supplementOfAnnexG", { length: 1000 }, "0.5"],
+  ["hottestStretch", { temperatures: [52, 61, 40] }, "61"],
+  ["nfpa70_2017_rooftopAmbient", { ambient: 37, heightAboveRoof: 10 }, "70"],
+  ["nfpa70_2023_rooftopAmbient", { ambient: 37, heightAboveRoof: 10 }, "70"],
 ];
 
 describe("values of forms", () => {

@@ -26,8 +26,17 @@ export interface AmpacityRequest {
  *
  * @throws InputError where the document tabulates nothing for the combination, with the reason
  */
-export function ampacityOf({ stretch, cable, wiring, ...request }: AmpacityRequest): StretchAmpacity {
-  if (stretch.statedAmpacity !== undefined) return stated(stretch, stretch.statedAmpacity);
+export function ampacityOf(request: AmpacityRequest): StretchAmpacity {
+  const { statedAmpacity, sun = false } = request.stretch;
+  if (statedAmpacity !== undefined) return stated(request.stretch, statedAmpacity);
+  const found = tabulated(request);
+  return sun ? Object.freeze({ ...found, notes: [...found.notes, IN_THE_SUN] }) : found;
+}
+
+const IN_THE_SUN =
+  "the stretch lies in the sun: its ambient must hold what the sun adds, for which the tables have no factor";
+
+function tabulated({ stretch, cable, wiring, ...request }: AmpacityRequest): StretchAmpacity {
   const size = readSize(request.size, wiring);
   const loaded = Number(request.loaded) === 3 ? 3 : 2;
   if (isNfpa70(wiring)) return ampacityNfpa(cable, size, stretch, loaded, wiring);

@@ -2,6 +2,7 @@ import { type Check, type Choice, chooseAmong, type Known } from "../../formula/
 import { InputError, type Input, type Quantity } from "../../quantity/index.js";
 import { type RouteAmpacity, routeAmpacity } from "../ampacity/route-ampacity.js";
 import { conductorOf } from "../ampacity/iec/ampacity.js";
+import { parallelOf } from "../ampacity/parallel.js";
 import { type LaidCable, sizesTabulated } from "../ampacity/sizes-tabulated.js";
 import { iec60228_2004_sections } from "../size/iec-sections.js";
 import { nfpa70_2017_sizes } from "../size/nfpa-sizes.js";
@@ -9,6 +10,7 @@ import { readSize, sizeName } from "../size/size.js";
 import { isNfpa70 } from "../wiring.js";
 import { sectionAtLeastMinimum, sizeTabulated, withinAmpacity } from "./conditions.js";
 import { minimumSections } from "./minimum-sections.js";
+import { parallelCheck } from "./nfpa-parallel.js";
 import { nfpaTerminalChecks } from "./nfpa-terminal.js";
 import { type Terminal, terminalChecks } from "./terminal.js";
 
@@ -97,6 +99,7 @@ function checksOf(request: SizingRequest, size: Quantity<"area">, route: RouteAm
   );
   if (isNfpa70(wiring)) {
     const { continuousCurrent } = request;
+    if (parallelOf(cable).text !== "1") checks.push(parallelCheck(size, readSize("1/0 AWG", wiring), at));
     if (continuousCurrent !== undefined)
       checks.push(...nfpaTerminalChecks(at, cable, size, terminals, continuousCurrent));
   } else {

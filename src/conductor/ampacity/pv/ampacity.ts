@@ -14,6 +14,9 @@ import { en50618_2014_a_4 } from "./en-50618-a-4.js";
 /** What a conductor of a photovoltaic cable is held to where the route says nothing else. */
 export const usualConductorLimit = "90 °C";
 
+/** What EN 50618 allows for good, in °C. */
+const PERMANENT = 90;
+
 const notInAir: readonly Stretch["place"][] = ["in ground", "duct in ground"];
 
 /** Ampacity of a photovoltaic cable on a stretch, after EN 50618. */
@@ -33,6 +36,9 @@ export function ampacityPv(cable: Cable, size: Quantity<"area">, stretch: Stretc
     notes.push("the conductor is held to 90 °C, since plugs and terminals are no parts for 120 °C");
   }
   const conductorLimit: Known<Quantity<"temperature">> = isMissing(stated) ? stated : given(stated, "°C");
+  if (!isMissing(conductorLimit) && conductorLimit.number > PERMANENT) {
+    notes.push("a conductor above 90 °C is allowed for 20,000 h in all, not over the life of a plant");
+  }
   const ambient = ambientOf(stretch);
   const temperatureFactor = whenKnown({ ambient, conductorLimit }, (known) =>
     pvAmbientFactor({
