@@ -73,7 +73,9 @@ function lengths(roof: Roof, inverter: Inverter): number[] {
     const cold = n * roof.coldOpen;
     if (cold <= inverter.maximumVoltage && cold <= roof.systemVoltage) safe.push(n);
   }
-  const works = safe.filter((n) => n * roof.hotMpp * (1000 - roof.drop) >= inverter.mppRange[0] * 1000 && n * roof.hotOpen >= inverter.start);
+  const works = safe.filter(
+    (n) => n * roof.hotMpp * (1000 - roof.drop) >= inverter.mppRange[0] * 1000 && n * roof.hotOpen >= inverter.start,
+  );
   const inside = works.filter((n) => n * roof.coldMpp <= inverter.mppRange[1]);
   return inside.length > 0 ? inside : works;
 }
@@ -85,7 +87,10 @@ function parallel(roof: Roof, inverter: Inverter, tracker: Tracker, fuses: boole
   if (count > 1 && count * roof.mppCurrent > tracker.inputCurrent) return null;
   const reverse = (count - 1) * roof.shortCircuit * 125 + inverter.backfeed * 100;
   if (count < 2 || reverse <= roof.fuseRating * 100) return false;
-  const rating = GPV.some((amperes) => amperes * 10 > roof.shortCircuit * 15 && amperes * 10 < roof.shortCircuit * 24 && amperes <= roof.fuseRating);
+  const rating = GPV.some(
+    (amperes) =>
+      amperes * 10 > roof.shortCircuit * 15 && amperes * 10 < roof.shortCircuit * 24 && amperes <= roof.fuseRating,
+  );
   return fuses && rating ? true : null;
 }
 
@@ -117,7 +122,14 @@ function fillings({ roofs, fuses, join, ratio }: Plant, inverter: Inverter, trac
         strings,
         uses,
         power,
-        criteria: [0, states.includes(true) ? count : 0, used.length > 1 ? 1 : 0, Math.round(load * load * 1e6), short * short, distance],
+        criteria: [
+          0,
+          states.includes(true) ? count : 0,
+          used.length > 1 ? 1 : 0,
+          Math.round(load * load * 1e6),
+          short * short,
+          distance,
+        ],
       });
     }
   };
@@ -132,7 +144,9 @@ export function isBefore(a: Criteria, b: Criteria): boolean {
 
 /** The least criteria of each different value, the best first, as many as asked for; `null` where there is too much to try. */
 export function bruteForce(plant: Plant, count: number, mostTries: number): readonly Criteria[] | null {
-  const places = plant.inverters.flatMap((inverter, at) => inverter.trackers.map((tracker) => ({ at, ways: fillings(plant, inverter, tracker) })));
+  const places = plant.inverters.flatMap((inverter, at) =>
+    inverter.trackers.map((tracker) => ({ at, ways: fillings(plant, inverter, tracker) })),
+  );
   if (places.reduce((product, { ways }) => product * ways.length, 1) > mostTries) return null;
   const best = new Map<string, Criteria>();
   const left = plant.roofs.map(({ modules }) => modules);

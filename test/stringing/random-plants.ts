@@ -14,9 +14,17 @@ const roof = (name: string): fc.Arbitrary<Roof> =>
     .map(({ type, hotter, ...rest }) => {
       const first = type === "M1";
       return {
-        name, type, ...rest,
-        coldOpen: first ? 5000 : 4410, hotOpen: (first ? 4000 : 3600) - hotter, hotMpp: (first ? 3200 : 2900) - hotter, coldMpp: first ? 4300 : 3800,
-        mppCurrent: first ? 10000 : 12500, shortCircuit: first ? 10600 : 13300, fuseRating: first ? 20000 : 25000, power: first ? 400 : 430,
+        name,
+        type,
+        ...rest,
+        coldOpen: first ? 5000 : 4410,
+        hotOpen: (first ? 4000 : 3600) - hotter,
+        hotMpp: (first ? 3200 : 2900) - hotter,
+        coldMpp: first ? 4300 : 3800,
+        mppCurrent: first ? 10000 : 12500,
+        shortCircuit: first ? 10600 : 13300,
+        fuseRating: first ? 20000 : 25000,
+        power: first ? 400 : 430,
       };
     });
 
@@ -39,7 +47,9 @@ const inverter: fc.Arbitrary<Inverter> = fc.record({
 
 /** Small plants of one to three roofs and one or two inverters. */
 export const smallPlant: fc.Arbitrary<Plant> = fc.record({
-  roofs: fc.integer({ min: 1, max: 3 }).chain((count) => fc.tuple(...Array.from({ length: count }, (_, at) => roof(`R${at}`)))),
+  roofs: fc
+    .integer({ min: 1, max: 3 })
+    .chain((count) => fc.tuple(...Array.from({ length: count }, (_, at) => roof(`R${at}`)))),
   inverters: fc.array(inverter, { minLength: 1, maxLength: 2 }),
   fuses: fc.boolean(),
   join: fc.boolean(),
@@ -63,8 +73,10 @@ export function inputOf({ roofs, inverters, fuses, join, ratio }: Plant, most: n
       modules: each.modules,
       orientation: each.name,
       module: {
-        coldOpenCircuitVoltage: volts(each.coldOpen), coldMppVoltage: volts(each.coldMpp),
-        hotMppVoltage: volts(each.hotMpp), hotOpenCircuitVoltage: volts(each.hotOpen),
+        coldOpenCircuitVoltage: volts(each.coldOpen),
+        coldMppVoltage: volts(each.coldMpp),
+        hotMppVoltage: volts(each.hotMpp),
+        hotOpenCircuitVoltage: volts(each.hotOpen),
       },
       ceilings: [{ key: "module", limit: volts(each.systemVoltage) }],
       maximumPower: `${each.power} W`,
@@ -82,7 +94,11 @@ export function inputOf({ roofs, inverters, fuses, join, ratio }: Plant, most: n
       maximumArrayPower: `${each.arrayPower} W`,
       ratedPower: `${each.ratedPower} W`,
       trackers: each.trackers.map(({ inputs, inputCurrent, shortCircuit, plug }, place) => ({
-        name: "ABC"[place]!, inputs, maximumInputCurrent: amperes(inputCurrent), shortCircuitRating: amperes(shortCircuit), inputRating: amperes(plug),
+        name: "ABC"[place]!,
+        inputs,
+        maximumInputCurrent: amperes(inputCurrent),
+        shortCircuitRating: amperes(shortCircuit),
+        inputRating: amperes(plug),
       })),
     })),
   };

@@ -10,6 +10,7 @@ import {
   unitCountWithinMaker,
   unitsReachStringVoltage,
 } from "./unit-conditions.js";
+import { placeIn } from "../place.js";
 
 /** A string of module-level units that regulate their output, on an inverter that holds one voltage. */
 export interface RegulatedString {
@@ -70,7 +71,7 @@ export function regulatedString(input: RegulatedString): RegulatedRange {
       regulatedPowerWithinLimit({
         value: powerOf(units),
         limit: maximumStringPower,
-        at: at === "" ? "maker" : `${at}/maker`,
+        at: placeIn(at, "maker"),
       }),
     );
   }
@@ -102,7 +103,5 @@ function countOf({ count }: Turn): number {
 
 function ceilingChecks({ at = "", largestVoltage, inverterVoltage, ceilings = [] }: RegulatedString): readonly Check[] {
   const value = largestVoltage ?? inverterVoltage;
-  return ceilings.map(({ name, limit }) =>
-    regulatedVoltageWithinCeiling({ value, limit, at: at === "" ? name : `${at}/${name}` }),
-  );
+  return ceilings.map(({ name, limit }) => regulatedVoltageWithinCeiling({ value, limit, at: placeIn(at, name) }));
 }

@@ -18,6 +18,7 @@ import {
   reverseCurrentWithinModule,
   reverseCurrentWithinPart,
 } from "./reverse-current.js";
+import { placeIn } from "../place.js";
 
 /** A part in the way of a reverse current that no fuse protects: a conductor, a plug, a branch. */
 export interface UnfusedPart {
@@ -86,7 +87,7 @@ export function stringFuse(input: StringFuseInput): StringFuse {
   const current = reverseCurrentOf(input, input.strings);
   const need = reverseCurrentWithinModule({ value: current, limit: maximumSeriesFuse, at });
   const parts = unfusedParts.map(({ name, rating }) =>
-    reverseCurrentWithinPart({ value: current, limit: rating, at: at === "" ? name : `${at}/${name}` }),
+    reverseCurrentWithinPart({ value: current, limit: rating, at: placeIn(at, name) }),
   );
   const needed = [need, ...parts].some(({ verdict }) => verdict === "not met")
     ? true

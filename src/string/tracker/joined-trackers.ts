@@ -5,6 +5,7 @@ import { summedCurrent } from "../current/parallel-current.js";
 import { currentWithinJoint, declaredCurrentPlausible, joiningAllowed } from "./tracker-conditions.js";
 import { type CheckedTracker, trackerChecks, type TrackerLimits } from "./tracker-checks.js";
 import { maximumOfAll, type TrackerStrings } from "./tracker-strings.js";
+import { placeIn } from "../place.js";
 
 /** What the maker declares for trackers that are joined in parallel. */
 export interface JoinedRatings {
@@ -77,7 +78,7 @@ export function joinedTrackers({
       ({ name: group }) => feeds === undefined || (group !== undefined && feeds.includes(group)),
     );
     const value = groups.length === 0 ? missing(`${name}.feeds`) : maximumOfAll(groups);
-    return currentWithinJoint({ value, limit: ratedCurrent, at: at === "" ? name : `${at}/${name}` });
+    return currentWithinJoint({ value, limit: ratedCurrent, at: placeIn(at, name) });
   });
   const checks = [permission, ...plausible(at, trackers, declared), ...together.checks, ...carried];
   return Object.freeze({ ...together, checks: Object.freeze(checks) });

@@ -12,6 +12,7 @@ import {
 } from "./tracker-conditions.js";
 import { maximumOfAll, mppCurrentOfAll, type TrackerStrings } from "./tracker-strings.js";
 import { unlikeStrings } from "./unlike-strings.js";
+import { placeIn } from "../place.js";
 
 /** What a tracker, or several joined ones, may take. */
 export interface TrackerLimits {
@@ -85,7 +86,7 @@ export function trackerChecks({ at = "", rules, strings, tracker }: TrackerInput
         currentWithinInput({
           value: maximumOfAll(groups),
           limit: inputRating,
-          at: name === undefined ? at : `${at}/${name}`,
+          at: placeIn(at, name),
         }),
       );
     }

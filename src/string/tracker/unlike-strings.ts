@@ -11,6 +11,7 @@ import {
   stringsOfOneType,
 } from "./alike.js";
 import type { TrackerStrings } from "./tracker-strings.js";
+import { placeIn } from "../place.js";
 
 /**
  * Whether the strings that share a tracker are alike: in type, in length, in the way they face.
@@ -22,7 +23,7 @@ export function unlikeStrings(at: string, rules: PvRules, groups: readonly Track
   const first = groups[0];
   if (!first) return [];
   const checks: Check[] = [];
-  const placeOf = ({ name }: TrackerStrings): string => (name === undefined ? at : `${at}/${name}`);
+  const placeOf = ({ name }: TrackerStrings): string => placeIn(at, name);
   const different = groups.filter(({ moduleType }) => moduleType !== first.moduleType);
   for (const group of different.length > 0 ? different : groups.slice(1, 2)) {
     checks.push(stringsOfOneType({ value: group.moduleType, limit: [first.moduleType], at: placeOf(group) }));

@@ -28,6 +28,7 @@ import {
   hotMppVoltageWithinRange,
   hotVoltageReachesStart,
 } from "./window-conditions.js";
+import { placeIn } from "../place.js";
 
 type Volts = Input<"voltage">;
 type Voltage = Quantity<"voltage">;
@@ -145,7 +146,7 @@ export function stringLimits(input: StringInput): readonly StringLimit[] {
   const cold = volts(module.coldOpenCircuitVoltage);
   const list: Parts[] = ceilings.map(({ key, limit, name }) => ({
     key: name === undefined ? key : `${key} ${name}`,
-    at: [at, name].filter((part) => part !== undefined && part !== "").join("/"),
+    at: placeIn(at, name),
     end: "longest",
     condition: ceilingConditions[key],
     perModule: cold,
