@@ -31,6 +31,7 @@ export const breakerConventionalTrippingCurrent = /* @__PURE__ */ formula({
   source: [
     { in: "IEC 60898-1:2015", clause: "table 7, test b", grade: "reproduced", seen: "Yuanky breaker page:undated, test procedure B" },
   ],
+  unproven: { because: "no publication found", sought: "conventional tripping current of a named breaker printed in amperes" },
 });
 
 /**
@@ -60,6 +61,7 @@ export const mouldedCaseConventionalTrippingCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_2" },
   expression: "mouldedCaseTrippingShare * ratedCurrent",
   source: [{ in: "IEC 60947-2:2016", clause: "table 6", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "conventional tripping current of a moulded-case breaker printed in amperes" },
 });
 
 /**
@@ -118,6 +120,7 @@ export const fuseConventionalTrippingCurrent = /* @__PURE__ */ formula({
   expression:
     "ratedCurrent <= smallestFuse ? smallestFuseShare * ratedCurrent : ratedCurrent < largerFuse ? smallFuseShare * ratedCurrent : fuseShare * ratedCurrent",
   source: [{ in: "IEC 60269-1:2006", clause: "table 2", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "conventional fusing current of a gG fuse printed in amperes" },
 });
 
 /**
@@ -147,4 +150,5 @@ export const stringFuseConventionalTrippingCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_2" },
   expression: "stringFuseShare * ratedCurrent",
   source: [{ in: "IEC 60269-6:2010", clause: "5.6.2, table 101", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "conventional fusing current of a gPV fuse printed in amperes" },
 });

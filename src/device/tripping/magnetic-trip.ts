@@ -19,4 +19,5 @@ export const instantaneousTripCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_a" },
   expression: "ratedCurrent * tripMultiple",
   source: [{ in: "IEC 60898-1:2015", clause: "table 7", grade: "reproduced", seen: "Yuanky breaker page:undated, test procedures D and E" }],
+  unproven: { because: "definition" },
 });

@@ -40,6 +40,7 @@ export const adiabaticPrefactor = /* @__PURE__ */ formula({
   source: [
     { in: "IEC 60364-5-54:2011", clause: "annex A, formula of k", grade: "copied", seen: "IS 3043 sheet Dahej:undated, steps 1 and 2" },
   ],
+  unproven: { because: "no publication found", sought: "prefactor worked from material constants; only uploads were found, besides the table that follows the law" },
 });
 
 /**
@@ -85,4 +86,5 @@ export const adiabaticFactorOf = /* @__PURE__ */ formula({
   source: [
     { in: "IEC 60364-5-54:2011", clause: "annex A, formula of k", grade: "copied", seen: "IS 3043 sheet Dahej:undated, steps 1 and 2" },
   ],
+  unproven: { because: "no publication found", sought: "k worked from material constants; only an uploaded project sheet was found, besides the tables that follow the law" },
 });

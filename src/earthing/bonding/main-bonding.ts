@@ -37,6 +37,7 @@ export const mainBondingSection = /* @__PURE__ */ formula({
     { in: "BS 7671:2008", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" },
     { in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "memory" },
   ],
+  unproven: { because: "no publication found", sought: "main bonding before rounding to a size; guides print ready sizes" },
   note: "the next larger standard size is taken",
 });
 

@@ -19,6 +19,7 @@ export const equalElectrodesApart = /* @__PURE__ */ formula({
   gives: { unit: "Ω", symbol: "R_n" },
   expression: "rodResistance / rodCount",
   source: [{ in: "IS 3043 pipe sheet:undated", clause: "sheet 1", grade: "copied" }],
+  unproven: { because: "definition" },
 });
 
 /**

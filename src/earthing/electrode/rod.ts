@@ -58,6 +58,7 @@ export const pipeElectrodeResistance = /* @__PURE__ */ formula({
   gives: { unit: "Ω", symbol: "R_1" },
   expression: "soilResistivity / (2 * pi * rodLength) * log(pipeFour * rodLength / rodDiameter)",
   source: [{ in: "IS 3043:1987", clause: "clause 9.2.2", grade: "copied", seen: "IS 3043 pipe sheet:undated, sheet 1" }],
+  unproven: { because: "no publication found", sought: "IS 3043 pipe worked in numbers; only uploads were found" },
 });
 
 /**
@@ -89,4 +90,5 @@ export const soilResistivityFromRod = /* @__PURE__ */ formula({
   source: [
     { in: "IEEE 142:2007", clause: "table 13 (formulas after Dwight, 1936)", grade: "copied", seen: "Pangonilo note:undated, 1.1" },
   ],
+  unproven: { because: "no publication found", sought: "soil resistivity from a rod as a number; the one example found is read from a nomograph" },
 });

@@ -40,6 +40,7 @@ export const groundConductorSection = /* @__PURE__ */ formula({
   gives: { unit: "mm²", symbol: "A" },
   expression: "faultCurrent * sqrt(disconnectionTime) / sqrt(heatCapacity / (resistivityCoefficient * resistivity) * log((inverseCoefficient + (highestTemperature - freezingPoint)) / (inverseCoefficient + (groundAmbient - freezingPoint))) * thousandMillimetres / oneMetre)",
   source: [{ in: "IEEE 80:2000", clause: "11.3, equation 37", grade: "copied", seen: "IEEE 80 template sheet:undated, section B" }],
+  unproven: { because: "no publication found", sought: "IEEE 80 equation 37 with all constants printed; only an upload without its material was found" },
   note: "the equation adds K_0 and the ambient temperature; some sheets subtract and come out too small",
 });
 
@@ -81,6 +82,7 @@ export const fusingFactorOf = /* @__PURE__ */ formula({
   gives: { unit: "mm²/(A·√s)", symbol: "K_f" },
   expression: "1 / sqrt(heatCapacity / (resistivityCoefficient * resistivity) * log((inverseCoefficient + (highestTemperature - freezingPoint)) / (inverseCoefficient + (groundAmbient - freezingPoint))) * thousandMillimetres / oneMetre)",
   source: [{ in: "IEEE 80:2000", clause: "11.3.1.2, equation 42", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "K_f worked from constants; the table of the standard follows the law" },
 });
 
 /**

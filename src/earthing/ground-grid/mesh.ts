@@ -24,6 +24,7 @@ export const gridDepthFactor = /* @__PURE__ */ formula({
   gives: { unit: "1", symbol: "K_h" },
   expression: "sqrt(1 + burialDepth / referenceDepth)",
   source: [{ in: "IEEE 80:2000", clause: "16.5.1, equation 83", grade: "reproduced", seen: "Sheldrake:2003, appendix H, p. 593" }],
+  unproven: { because: "no publication found", sought: "IEEE 80 depth factor with its depth printed; the one example found prints the factor only" },
 });
 
 /**
@@ -63,6 +64,7 @@ export const meshFactor = /* @__PURE__ */ formula({
   gives: { unit: "1", symbol: "K_m" },
   expression: "(log(meshSpacing ^ 2 / (meshSixteen * burialDepth * conductorDiameter) + (meshSpacing + 2 * burialDepth) ^ 2 / (meshEight * meshSpacing * conductorDiameter) - burialDepth / (meshFour * conductorDiameter)) + irregularityWeight / depthFactor * log(meshEight / (pi * (2 * parallelConductors - 1)))) / (2 * pi)",
   source: [{ in: "IEEE 80:2000", clause: "16.5.1, equation 81", grade: "reproduced", seen: "Sheldrake:2003, appendix H, p. 593" }],
+  unproven: { because: "no publication found", sought: "IEEE 80 mesh factor with all inputs printed; the one example found prints auxiliaries only" },
 });
 
 /**

@@ -47,6 +47,7 @@ export const enlargedGroundingArea = /* @__PURE__ */ formula({
     { in: "NFPA 70:2020", clause: "250.122(B)", grade: "copied" },
     { in: "NFPA 70:2017", clause: "250.122(B)", grade: "copied" },
   ],
+  unproven: { because: "no publication found", sought: "250.122(B) worked in circular mils; only forum threads were found" },
   note: "by the areas of chapter 9 table 8, not by unrounded ones",
 });
 
@@ -80,4 +81,5 @@ export const bondingJumperArea = /* @__PURE__ */ formula({
     { in: "NFPA 70:2017", clause: "table 250.102(C)(1), note 1", grade: "copied" },
     { in: "NFPA 70:2023", clause: "table 250.102(C)(1), note 1", grade: "copied" },
   ],
+  unproven: { because: "no publication found", sought: "250.102(C)(1) jumper above 1100 kcmil worked in numbers" },
 });

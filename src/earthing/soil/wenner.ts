@@ -19,5 +19,6 @@ export const wennerResistivity = /* @__PURE__ */ formula({
   gives: { unit: "Ω·m", symbol: "ρ" },
   expression: "2 * pi * probeSpacing * wennerResistance",
   source: [{ in: "TNB manual:undated", clause: "table B-3, p. 411", grade: "original" }],
+  unproven: { because: "no publication found", sought: "Wenner readings with exact pi; handbooks take 3.142 or 6.28 and stand as disputed" },
   note: "holds where the probes stand much less deep than apart",
 });

@@ -55,7 +55,6 @@ export const magneticOperatingCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_a" },
   expression: "magneticTolerance * magneticSetting",
   source: [{ in: "Electrical Installation Guide:2009", clause: "fig. G47, p. G31", grade: "original" }],
-  unproven: { because: "definition" },
 });
 
 /**

@@ -44,6 +44,7 @@ export const threePhaseFaultCurrent = /* @__PURE__ */ formula({
     { in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" },
     { in: "IEC 60909-0:2016", clause: "table 1, equation 33", grade: "memory" },
   ],
+  unproven: { because: "no publication found", sought: "three-phase fault at a board; only an upload was found" },
 });
 
 /**
@@ -126,6 +127,7 @@ export const peakFactorOf = /* @__PURE__ */ formula({
   source: [
     { in: "IEC 60909-0:2016", clause: "8.1, equation 57", grade: "copied", seen: "Short-circuit sheet 1500 kVA:undated, second stage" },
   ],
+  unproven: { because: "no publication found", sought: "peak factor with R and X printed; only an upload was found" },
 });
 
 /**
@@ -149,6 +151,7 @@ export const peakFaultCurrent = /* @__PURE__ */ formula({
   source: [
     { in: "IEC 60909-0:2016", clause: "8.1, equation 56", grade: "copied", seen: "Short-circuit sheet 1500 kVA:undated, second stage" },
   ],
+  unproven: { because: "no publication found", sought: "peak of a fault current; only an upload was found, which is disputed" },
 });
 
 /**

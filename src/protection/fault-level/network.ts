@@ -19,6 +19,7 @@ export const networkImpedance = /* @__PURE__ */ formula({
   gives: { unit: "Ω", symbol: "Z_Q" },
   expression: "referredVoltage ^ 2 / shortCircuitPower",
   source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "network impedance from short-circuit power; only an upload was found" },
   note: "IEC 60909 multiplies by the voltage factor; the sheet does not",
 });
 
@@ -64,6 +65,7 @@ export const cablePhaseResistance = /* @__PURE__ */ formula({
   gives: { unit: "Ω", symbol: "R" },
   expression: "resistancePerLength * length / parallelConductorsOfPhase",
   source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "fault chain with resistance a metre; only an upload was found" },
 });
 
 /**
@@ -86,6 +88,7 @@ export const cablePhaseReactance = /* @__PURE__ */ formula({
   gives: { unit: "Ω", symbol: "X" },
   expression: "reactancePerLength * length / parallelConductorsOfPhase",
   source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "fault chain with reactance a metre; only an upload was found" },
 });
 
 /**
@@ -106,6 +109,7 @@ export const pathResistance = /* @__PURE__ */ formula({
   gives: { unit: "Ω", symbol: "R" },
   expression: "sum(phaseResistances)",
   source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "fault chain; only an upload was found" },
 });
 
 /**
@@ -126,6 +130,7 @@ export const pathReactance = /* @__PURE__ */ formula({
   gives: { unit: "Ω", symbol: "X" },
   expression: "sum(phaseReactances)",
   source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "fault chain; only an upload was found" },
 });
 
 /**
@@ -148,4 +153,5 @@ export const pathImpedance = /* @__PURE__ */ formula({
   gives: { unit: "Ω", symbol: "Z" },
   expression: "sqrt(phaseResistance ^ 2 + phaseReactance ^ 2)",
   source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "fault chain; only an upload was found" },
 });

@@ -19,6 +19,7 @@ export const transformerRatedCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_n" },
   expression: "transformerPower / (sqrt(3) * noLoadVoltage)",
   source: [{ in: "Electrical Installation Guide wiki:2010", clause: "fig. G31 and its example", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "transformer current with legible results; the one example found has them in a picture" },
 });
 
 /**
@@ -40,6 +41,7 @@ export const transformerFaultCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_k" },
   expression: "transformerCurrent / shortCircuitVoltage",
   source: [{ in: "Electrical Installation Guide wiki:2010", clause: "fig. G31 and its example", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "transformer fault with legible results; the one example found has them in a picture" },
 });
 
 /**
@@ -62,6 +64,7 @@ export const transformerImpedance = /* @__PURE__ */ formula({
   gives: { unit: "Ω", symbol: "Z_T" },
   expression: "shortCircuitVoltage * referredVoltage ^ 2 / transformerPower",
   source: [{ in: "Short-circuit sheet 380 V:2025", clause: "rows HV source to DB-HVAC3", grade: "copied" }],
+  unproven: { because: "no publication found", sought: "transformer impedance referred to a side; only an upload was found" },
 });
 
 /**

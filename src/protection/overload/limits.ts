@@ -25,6 +25,7 @@ export const toleratedOverload = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "1.45 I_z" },
   expression: "overloadShare * ampacity",
   source: [{ in: "IEC 60364-4-43:2008", clause: "433.1, condition 2", grade: "memory" }],
+  unproven: { because: "definition" },
 });
 
 /**

@@ -33,6 +33,7 @@ export const necDeviceCurrent = /* @__PURE__ */ formula({
     { in: "NFPA 70:2020", clause: "690.9(B)(1)", grade: "copied" },
     { in: "NFPA 70:2017", clause: "705.60(B)", grade: "copied" },
   ],
+  unproven: { because: "no publication found", sought: "125 per cent of an inverter's current with the voltage printed" },
 });
 
 /**

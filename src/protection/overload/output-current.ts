@@ -19,6 +19,7 @@ export const threePhaseOutputCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I" },
   expression: "apparentPower / (sqrt(3) * lineToLine)",
   source: [{ in: "common practice", clause: "definition of three-phase apparent power", grade: "common-practice" }],
+  unproven: { because: "definition" },
 });
 
 /**
@@ -40,6 +41,7 @@ export const singlePhaseOutputCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I" },
   expression: "apparentPower / terminalVoltage",
   source: [{ in: "common practice", clause: "definition of single-phase apparent power", grade: "common-practice" }],
+  unproven: { because: "definition" },
 });
 
 /**
@@ -70,6 +72,7 @@ export const largestThreePhaseOutputCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_max" },
   expression: "apparentPower / (sqrt(3) * lowestSupplyShare * lineToLine)",
   source: [{ in: "common practice", clause: "full apparent power at the lowest supply voltage", grade: "common-practice" }],
+  unproven: { because: "composition only" },
 });
 
 /**
@@ -100,4 +103,5 @@ export const largestSinglePhaseOutputCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_max" },
   expression: "apparentPower / (lowestSupplyShare * terminalVoltage)",
   source: [{ in: "common practice", clause: "full apparent power at the lowest supply voltage", grade: "common-practice" }],
+  unproven: { because: "composition only" },
 });

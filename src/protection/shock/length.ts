@@ -21,6 +21,7 @@ export const longestCircuitByAddition = /* @__PURE__ */ formula({
   gives: { unit: "m", symbol: "L_max" },
   expression: "(largestLoop - externalImpedance) / loopResistancePerLength",
   source: [{ in: "BS 7671:2018", clause: "411.4.4", grade: "copied", seen: "Electricians forum 5646:undated, posts 1 to 3" }],
+  unproven: { because: "no publication found", sought: "longest circuit from loop impedances; only a forum thread was found" },
 });
 
 /**

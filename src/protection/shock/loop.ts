@@ -96,4 +96,5 @@ export const loopImpedanceByAddition = /* @__PURE__ */ formula({
   gives: { unit: "Ω", symbol: "Z_s" },
   expression: "externalImpedance + loopResistancePerLength * length",
   source: [{ in: "BS 7671:2018", clause: "411.4.4 (Z_s = Z_e + R_1 + R_2)", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "Z_e plus R_1 + R_2 worked in numbers in an edited publication" },
 });

@@ -41,6 +41,7 @@ export const largestLoopImpedanceAtLowVoltage = /* @__PURE__ */ formula({
   gives: { unit: "Ω", symbol: "Z_s,max" },
   expression: "faultVoltageFactor * lineToEarth / operatingCurrent",
   source: [{ in: "BS 7671:2018", clause: "411.4.4", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "BS 7671:2018 table 41.3 seen in print; it is recalled only" },
 });
 
 /**

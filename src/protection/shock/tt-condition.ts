@@ -40,6 +40,7 @@ export const largestResidualCurrent = /* @__PURE__ */ formula({
   gives: { unit: "A", symbol: "I_Δn,max" },
   expression: "touchVoltageLimit / electrodeResistance",
   source: [{ in: "IEC 60364-4-41:2017", clause: "411.5.3", grade: "copied", seen: "Kewtech KT64 manual:undated, p. 24" }],
+  unproven: { because: "no publication found", sought: "largest residual current for an electrode; only a forum quotation was found" },
 });
 
 /**

@@ -36,6 +36,7 @@ export const riskAssessmentLengthOf = /* @__PURE__ */ formula({
   gives: { unit: "km", symbol: "L_P" },
   expression: "2 * lowVoltageOverhead + lowVoltageBuried + highOverheadWeight * highVoltageOverhead + highBuriedWeight * highVoltageBuried",
   source: [{ in: "IEC 60364-4-44:2007", clause: "443.5", grade: "reproduced", seen: "NIE surge page:undated, sub-section 443.5" }],
+  unproven: { because: "no publication found", sought: "risk assessment length worked in numbers; the annex of the standard is recalled only" },
 });
 
 /**
@@ -113,6 +114,7 @@ export const calculatedRiskLevel = /* @__PURE__ */ formula({
   gives: { unit: "1", symbol: "CRL" },
   expression: "environmentalFactor / (riskAssessmentLength / oneKilometre * (lightningDensity / oneFlash))",
   source: [{ in: "IEC 60364-4-44:2007", clause: "443.5", grade: "reproduced", seen: "NIE surge page:undated, sub-section 443.5" }],
+  unproven: { because: "no publication found", sought: "calculated risk level worked in numbers; the annex of the standard is recalled only" },
 });
 
 /**
