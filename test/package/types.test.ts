@@ -4,29 +4,38 @@ import { join } from "node:path";
 import ts from "typescript";
 import { describe, expect, inject, it } from "vitest";
 import { subjects } from "../../.config/package-map.js";
-import type { Format } from "./app.js";
+import { compiler, COMPILERS } from "./compilers.js";
 
-const STRICTEST: ts.CompilerOptions = {
+type Compiler = typeof ts;
+
+const OWN = ts.version;
+
+const STRICTEST = {
   strict: true,
   exactOptionalPropertyTypes: true,
   noUncheckedIndexedAccess: true,
-  skipLibCheck: false,
+  noPropertyAccessFromIndexSignature: true,
+  verbatimModuleSyntax: false,
   noEmit: true,
   target: ts.ScriptTarget.ES2022,
-  lib: ["lib.es2022.d.ts", "lib.dom.d.ts"],
+  // No library of the browser or of Node.js: the types ask for neither.
+  lib: ["lib.es2022.d.ts"],
   types: [],
-};
+} satisfies ts.CompilerOptions;
+
+const STRICT = { ...STRICTEST, exactOptionalPropertyTypes: false, noUncheckedIndexedAccess: false };
+const LOOSE = { ...STRICT, strict: false, noPropertyAccessFromIndexSignature: false };
 
 const { Node10, Node16, NodeNext, Bundler } = ts.ModuleResolutionKind;
 
-/** How users have TypeScript find modules. */
-const SETTINGS: Readonly<Record<string, ts.CompilerOptions>> = {
-  node16: { module: ts.ModuleKind.Node16, moduleResolution: Node16 },
-  nodenext: { module: ts.ModuleKind.NodeNext, moduleResolution: NodeNext },
-  bundler: { module: ts.ModuleKind.ESNext, moduleResolution: Bundler },
-  // Without `esModuleInterop` the types of the schema library itself do not compile.
-  node10: { module: ts.ModuleKind.CommonJS, moduleResolution: Node10, esModuleInterop: true },
-};
+/** How users have TypeScript find modules, and the kinds of file that they write then. */
+const SETTINGS: Readonly<Record<string, { readonly files: readonly string[]; readonly options: ts.CompilerOptions }>> =
+  {
+    node16: { files: ["mts", "cts"], options: { module: ts.ModuleKind.Node16, moduleResolution: Node16 } },
+    nodenext: { files: ["mts", "cts"], options: { module: ts.ModuleKind.NodeNext, moduleResolution: NodeNext } },
+    bundler: { files: ["ts"], options: { module: ts.ModuleKind.ESNext, moduleResolution: Bundler } },
+    node10: { files: ["ts"], options: { module: ts.ModuleKind.CommonJS, moduleResolution: Node10 } },
+  };
 
 const EVERY_SUBPATH = subjects()
   .map((name) => `export * as ${name} from "pv-to-grid/${name}";`)
@@ -72,27 +81,48 @@ export const steps: readonly rules.Step[] = requiredRules.steps(imported.given("
 export const error: Error = new required.InputError("x", []) satisfies imported.InputError;
 `;
 
-function complaints(format: Format, name: string, code: string, options: ts.CompilerOptions): string[] {
-  const project = inject("installed")[format];
-  const file = join(project, name);
-  writeFileSync(file, code);
-  const program = ts.createProgram([file], { ...STRICTEST, ...options });
-  return ts
-    .getPreEmitDiagnostics(program)
-    .map(({ file: at, messageText }) => `${at?.fileName ?? ""}: ${ts.flattenDiagnosticMessageText(messageText, "\n")}`);
+function complaints(
+  { createProgram, getPreEmitDiagnostics, flattenDiagnosticMessageText, versionMajorMinor }: Compiler,
+  code: Readonly<Record<string, string>>,
+  options: ts.CompilerOptions,
+): string[] {
+  const project = inject("installed").module;
+  const files = Object.entries(code).map(([name, text]) => {
+    const file = join(project, name);
+    writeFileSync(file, text);
+    return file;
+  });
+  const deprecated = options.moduleResolution === Node10 && Number(versionMajorMinor) >= 6;
+  const program = createProgram(files, { ...options, ...(deprecated && { ignoreDeprecations: "6.0" }) });
+  return getPreEmitDiagnostics(program).map(
+    ({ file, messageText }) => `${file?.fileName ?? ""}: ${flattenDiagnosticMessageText(messageText, "\n")}`,
+  );
 }
 
-describe.each(Object.entries(SETTINGS))("types under %s", (name, options) => {
-  it.each(["module", "commonjs"] as const)("compile in an app of format %s", (format) => {
-    expect(complaints(format, `${name}.ts`, EVERY_SUBPATH + USE, options)).toEqual([]);
-  });
+describe.each([OWN, ...COMPILERS])("types by TypeScript %s", (version) => {
+  const given = (): Compiler => (version === OWN ? ts : compiler(version, inject("installed").compilers));
 
-  it("compile with looser settings", () => {
-    const loose = { ...options, exactOptionalPropertyTypes: false, noUncheckedIndexedAccess: false };
-    expect(complaints("module", `${name}-loose.ts`, EVERY_SUBPATH + USE, loose)).toEqual([]);
+  describe.each(Object.entries(SETTINGS))("as %s finds modules", (name, { files, options }) => {
+    const code = Object.fromEntries(files.map((kind) => [`${name}.${kind}`, EVERY_SUBPATH + USE]));
+
+    it("compile in the strictest settings", () => {
+      // Every declaration is checked once with each compiler, and by the project's own each way that it is found.
+      const skipLibCheck = version !== OWN && name !== "nodenext";
+      expect(complaints(given(), code, { ...STRICTEST, ...options, skipLibCheck })).toEqual([]);
+    });
+
+    it("compile in strict settings where a missing property may be undefined", () => {
+      expect(complaints(given(), code, { ...STRICT, ...options, skipLibCheck: true })).toEqual([]);
+    });
   });
 });
 
+it("compile in loose settings", () => {
+  const { options } = SETTINGS["bundler"]!;
+  expect(complaints(ts, { "loose.ts": EVERY_SUBPATH + USE }, { ...LOOSE, ...options, skipLibCheck: true })).toEqual([]);
+});
+
 it("takes the types of either format for the other's", () => {
-  expect(complaints("module", "both.mts", TWO_COPIES, SETTINGS["nodenext"]!)).toEqual([]);
+  const { options } = SETTINGS["nodenext"]!;
+  expect(complaints(ts, { "both.mts": TWO_COPIES }, { ...STRICTEST, ...options, skipLibCheck: true })).toEqual([]);
 });
