@@ -48,5 +48,5 @@ export const arrayBondingLargeEnough = /* @__PURE__ */ condition({
   relation: "≥",
   limit: { unit: "mm²", symbol: "S_min", about: "smallest bonding conductor of the array" },
   source: [{ in: "IEC 60364-7-712:2017", clause: "712.542", grade: "reproduced", seen: "LSP bonding page:undated" }],
-  worse: { "roofs[].bonding.size": "down" },
+  worse: { "roofs[].bondingConductor": "down" },
 });

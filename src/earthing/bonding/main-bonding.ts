@@ -128,5 +128,5 @@ export const mainBondingLargeEnough = /* @__PURE__ */ condition({
     { in: "BS 7671:2008", clause: "544.1.1", grade: "reproduced", seen: "The-Regs blog:undated" },
     { in: "IEC 60364-5-54:2011", clause: "544.1.1", grade: "memory" },
   ],
-  worse: { "earthing.bonding.size": "down", "earthing.conductor.size": "up" },
+  worse: { "electrode.mainBonding": "down", "electrode.earthingConductor": "up" },
 });

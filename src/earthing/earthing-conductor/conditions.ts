@@ -17,7 +17,7 @@ export const earthingConductorLargeEnough = /* @__PURE__ */ condition({
   relation: "≥",
   limit: { unit: "mm²", symbol: "S_PE", about: "section by table or by calculation" },
   source: [{ in: "IEC 60364-5-54:2011", clause: "542.3.1 with 543.1", grade: "memory" }],
-  worse: { "earthing.conductor.size": "down" },
+  worse: { "electrode.earthingConductor": "down" },
 });
 
 /**
@@ -37,7 +37,7 @@ export const earthingConductorLasts = /* @__PURE__ */ condition({
   relation: "≥",
   limit: { unit: "mm²", symbol: "S_min", about: "smallest earthing conductor" },
   source: [{ in: "IEC 60364-5-54:2011", clause: "542.3.1", grade: "memory" }],
-  worse: { "earthing.conductor.size": "down", "lightningProtection": "either" },
+  worse: { "electrode.earthingConductor": "down", "lightningProtection": "either" },
 });
 
 /**
@@ -59,5 +59,5 @@ export const buriedEarthingConductorLasts = /* @__PURE__ */ condition({
   source: [
     { in: "IEC 60364-5-54:2002", clause: "table 54.2 (then 54.1)", grade: "reproduced", seen: "Eland bonding page:undated, tables" },
   ],
-  worse: { "earthing.conductor.size": "down" },
+  worse: { "electrode.earthingConductor": "down" },
 });

@@ -59,5 +59,5 @@ export const earthingConductorFollowsActive = /* @__PURE__ */ condition({
   relation: "≥",
   limit: { unit: "mm²", symbol: "S_min", about: "section by table 5.1" },
   source: [{ in: "AS/NZS 3000:2018", clause: "5.3.3.1.2, table 5.1", grade: "copied", seen: "Hastings table 5.1:undated" }],
-  worse: { "routes[].cable.size": "either", "routes[].protectiveConductor.size": "down" },
+  worse: { "routes[].cable.size": "either", "routes[].cable.protectiveConductor": "down" },
 });

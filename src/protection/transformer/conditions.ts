@@ -38,7 +38,7 @@ export const transformerCarriesPlant = /* @__PURE__ */ condition({
   relation: "≤",
   limit: { unit: "VA", symbol: "S_n", about: "rated power of the transformer" },
   source: [{ in: "common practice", clause: "rating of the transformer", grade: "common-practice" }],
-  worse: { "inverters[].apparentPower": "up", "transformer.ratedPower": "down" },
+  worse: { "inverters[].apparentPower": "up", "transformer.apparentPower": "down" },
 });
 
 /**
