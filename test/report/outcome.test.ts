@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { reportText } from "../../src/report/index.js";
+import { concernsOf, placesText } from "../../src/report/view/attention.js";
 import { attentionOf, outcomeSentence } from "../../src/report/view/outcome.js";
 import { placesOf } from "../../src/report/view/places.js";
 import { bakery, coldUnknown, tooThin } from "./records.js";
@@ -18,12 +19,35 @@ describe("the outcome", () => {
     expect(notMet.length).toBe(tooThin.outcome.notMet);
     const text = reportText(tooThin);
     expect(text.indexOf("▲ not met")).toBeLessThan(text.indexOf("○ open"));
-    for (const { missing } of open)
-      for (const path of missing) expect(text.replace(/\s+/g, " ")).toContain(`(${path})`);
+    for (const { missing } of open) for (const path of missing) expect(text.replace(/\s+/g, " ")).toContain(path);
   });
 
   it("names what is missing in the words of the schema", () => {
     expect(outcomeSentence(coldUnknown)).toContain("lowest ambient temperature to design for not known");
+  });
+});
+
+describe("many equal checks", () => {
+  const wanting = (index: number) => ({
+    ...bakery.checks.find(({ verdict }) => verdict === "open")!,
+    id: `x/${index}`,
+    at: `INV${index}`,
+    missing: [`routes[${index}].breaker.ambientFactor`],
+  });
+  const many = { ...bakery, checks: [1, 2, 3, 4, 5, 6, 7, 8].map(wanting) };
+
+  it("are told once, with all their places and paths", () => {
+    const concerns = concernsOf(many);
+    expect(concerns).toHaveLength(1);
+    expect(placesText(concerns[0]!.places)).toBe("INV1, INV2, INV3, INV4, INV5, INV6 and 2 more");
+    expect(concerns[0]!.remedy).toMatch(
+      /^Find out and state: .* \(routes\[1\]\.breaker\.ambientFactor, .* and 4 more\)\.$/,
+    );
+  });
+
+  it("stay apart where their values differ", () => {
+    const [first, second] = many.checks;
+    expect(concernsOf({ ...many, checks: [first!, { ...second!, because: "another reason" }] })).toHaveLength(2);
   });
 });
 

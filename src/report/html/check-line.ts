@@ -86,7 +86,7 @@ function unfolded(check: RecordedCheck, working: Working): Markup {
     { class: "unfolded" },
     reason === null ? null : element("p", {}, sentence(reason)),
     remedy === null ? null : element("p", { class: "remedy" }, element("strong", {}, "Remedy: "), sentence(remedy)),
-    working.steps(stepsOf(check)),
+    working.steps(stepsOf(check), checkAnchor(check.id)),
     element(
       "p",
       { class: "rule" },

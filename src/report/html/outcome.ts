@@ -1,26 +1,24 @@
-import type { PlantRecord, RecordedCheck } from "../../plant/index.js";
+import type { PlantRecord } from "../../plant/index.js";
 import { all, element, type Markup } from "../markup/markup.js";
-import { comparisonText } from "../view/check-text.js";
-import { attentionOf, outcomeNotes, outcomeSentence } from "../view/outcome.js";
-import { FORCES, reasonOf, remedyOf, sentence } from "../view/words.js";
+import { type Concern, concernsOf, placesText } from "../view/attention.js";
+import { outcomeNotes, outcomeSentence } from "../view/outcome.js";
+import { counted, FORCES, sentence } from "../view/words.js";
 import { checkAnchor, verdictMark } from "./check-line.js";
 
 /** The outcome as a sentence, then what needs a person with its remedy, then the cautions. */
 export function outcomeSection(record: PlantRecord): Markup {
-  const { notMet, open, lesser } = attentionOf(record);
   return element(
     "section",
     { id: "outcome", "aria-label": "Outcome" },
     element("h2", { class: `sentence ${record.outcome.verdict}` }, outcomeSentence(record)),
-    [...notMet, ...open, ...lesser].map(attention),
+    concernsOf(record).map(attention),
     outcomeNotes(record).map((note) => element("p", {}, note)),
     cautions(record, "cautions"),
   );
 }
 
-function attention(check: RecordedCheck): Markup {
-  const [reason, remedy] = [reasonOf(check), remedyOf(check)];
-  const sides = comparisonText(check);
+function attention({ check, places, ids, sides, reason, remedy }: Concern): Markup {
+  const more = ids.slice(1);
   return element(
     "article",
     { class: `attention ${check.verdict}` },
@@ -30,10 +28,11 @@ function attention(check: RecordedCheck): Markup {
       verdictMark(check.verdict),
       " ",
       element("a", { href: `#${checkAnchor(check.id)}` }, check.asks),
-      check.at === "" ? null : element("span", { class: "at" }, ` ${check.at}`),
+      places.length === 0 ? null : element("span", { class: "at" }, ` ${placesText(places)}`),
       check.force === "requirement" ? null : ` (${FORCES[check.force]})`,
     ),
-    sides === "" || check.value === null || check.limit === null ? null : element("p", { class: "sides" }, sides),
+    more.length === 0 ? null : element("p", { class: "at" }, `The same at ${counted(ids.length, "place")}.`),
+    sides === null ? null : element("p", { class: "sides" }, sides),
     reason === null ? null : element("p", {}, sentence(reason)),
     remedy === null ? null : element("p", { class: "remedy" }, element("strong", {}, "Remedy: "), sentence(remedy)),
   );

@@ -1,4 +1,5 @@
 import type { PlantRecord } from "../../plant/index.js";
+import { alikeInverters } from "../figure/diagram/alike.js";
 import { ladderFigure } from "../figure/ladder.js";
 import { pathFigure } from "../figure/path.js";
 import { profileFigure } from "../figure/profile.js";
@@ -43,7 +44,7 @@ function figuresOf(record: PlantRecord, { kind, string, route }: Place): readonl
   if (string) return [element("div", { class: "pair" }, shown([ladderFigure(string), windowFigure(string)]))];
   if (route) return shown([pathFigure(route)]);
   return kind === "connection point"
-    ? shown(record.plant.inverters.map(({ name }) => profileFigure(record, name)))
+    ? shown(alikeInverters(record, record.plant.inverters).map(({ inverter }) => profileFigure(record, inverter.name)))
     : [];
 }
 

@@ -84,6 +84,8 @@ main > .cautions { margin-top: 3.5rem; }
 .ticks li { padding-left: 1.75rem; position: relative; margin-bottom: .375rem; }
 .ticks li::before { content: ""; position: absolute; left: 0; top: .25em; width: 1em; height: 1em; border: 1.5px solid var(--ink); }
 
+.dashes li { padding-left: 1.25rem; text-indent: -1.25rem; }
+.dashes li::before { content: "– "; }
 .warning { display: block; }
 .signature { display: grid; grid-template-columns: repeat(auto-fit, minmax(12rem, 1fr)); gap: 2rem; }
 .signature .line { display: block; border-bottom: 1px solid var(--ink); min-height: 3rem; padding-top: 1.25rem; }

@@ -15,8 +15,8 @@ export interface Working {
   number(number: RecordedNumber, options?: { readonly percent?: boolean; readonly as?: Shown }): Markup;
   fact(cell: FactCell): Markup;
   made(cell: MadeCell): Markup;
-  /** Every step behind some numbers, one a line, inputs before results. */
-  steps(keys: readonly string[]): Markup | null;
+  /** Every step behind the numbers of a check, one a line, inputs before results; `at` is the anchor of the check. */
+  steps(keys: readonly string[], at: string): Markup | null;
   /** The cards of every number that the page shows, and of all that stands behind it. */
   cards(): Markup;
 }
@@ -34,12 +34,17 @@ export function digitsAndUnit({ digits, unit }: Pick<Shown, "digits" | "unit">):
   return unit === "" ? all(digits) : all(digits, THIN_SPACE, unit);
 }
 
+/** Beyond that many checks, equal workings are printed once; a plant of many equal strings would fill a phone. */
+const MOST_CHECKS = 300;
+
 /** Begins the working of one page; `mark` keeps apart the cards of two records on one page. */
 export function makeWorking(record: WithWorking, mark = ""): Working {
   const { steps } = record;
   const names = stepNames(record);
   const idOf = (step: string): string => `w${mark}-${step}`;
   const asked = new Set<string>();
+  const told = new Map<string, string>();
+  const long = record.checks.length > MOST_CHECKS;
   const cards = new Map<string, Markup>();
 
   const nameOf = (key: string, { symbol, about, kind }: RecordedStep): StepName => {
@@ -134,16 +139,26 @@ export function makeWorking(record: WithWorking, mark = ""): Working {
     number,
     fact,
     made,
-    steps: (keys) => {
+    steps: (keys, at) => {
       if (!steps) return null;
       const behind = stepsBehind(steps, keys);
-      return behind.length === 0
-        ? null
-        : element(
-            "ol",
-            { class: "steps" },
-            behind.map((step) => stepLine(step, nameOf(step.step, step), number)),
-          );
+      if (behind.length === 0) return null;
+      const same = JSON.stringify(keys);
+      const shared = long ? told.get(same) : undefined;
+      if (shared !== undefined)
+        return element(
+          "p",
+          {},
+          "The numbers and their working are those of ",
+          element("a", { href: `#${shared}` }, "this check"),
+          ".",
+        );
+      told.set(same, at);
+      return element(
+        "ol",
+        { class: "steps" },
+        behind.map((step) => stepLine(step, nameOf(step.step, step), number)),
+      );
     },
     cards: () => {
       const known = steps ? stepsBehind(steps, [...asked]) : [];

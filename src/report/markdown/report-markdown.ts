@@ -1,13 +1,14 @@
-import type { PlantRecord, RecordedCheck } from "../../plant/index.js";
+import type { PlantRecord } from "../../plant/index.js";
 import { CABLE_ALLOWANCE, materialList } from "../material/material-list.js";
 import { cellText, rowText } from "../text/cell-text.js";
 import { comparisonText } from "../view/check-text.js";
 import { statements } from "../view/description.js";
 import { utilisationText } from "../view/number-text.js";
 import type { ReportOptions } from "../view/options.js";
-import { attentionOf, outcomeNotes, outcomeSentence } from "../view/outcome.js";
+import { type Concern, concernsOf, placesText } from "../view/attention.js";
+import { outcomeNotes, outcomeSentence } from "../view/outcome.js";
 import { type Place, placeHead, placeName, placesOf } from "../view/places.js";
-import { citationText, FORCES, gradeWord, reasonOf, remedyOf, sentence, VERDICTS } from "../view/words.js";
+import { citationText, FORCES, gradeWord, sentence, VERDICTS } from "../view/words.js";
 import { markdownText as md } from "./escape.js";
 
 type Line = string;
@@ -25,7 +26,6 @@ type Line = string;
 export function reportMarkdown(record: PlantRecord, options: ReportOptions = {}): string {
   const { cableAllowance = CABLE_ALLOWANCE } = options;
   const { plant, toDo, sources, assumptions } = record;
-  const { notMet, open, lesser } = attentionOf(record);
   const cautions = list(record.cautions.map(sentence));
   const lines: Line[] = [
     `# ${md(plant.name)}`,
@@ -34,7 +34,7 @@ export function reportMarkdown(record: PlantRecord, options: ReportOptions = {})
     "",
     `## ${md(outcomeSentence(record))}`,
     "",
-    ...[...notMet, ...open, ...lesser].flatMap(attentionLines),
+    ...concernsOf(record).flatMap(concernLines),
     ...outcomeNotes(record).flatMap((note) => [md(note), ""]),
     "### Cautions",
     "",
@@ -116,13 +116,12 @@ function titleLines(record: PlantRecord, { date, by }: ReportOptions): readonly 
   return facts.map(([label, text]) => `- ${md(label)}: ${md(text)}`);
 }
 
-function attentionLines(check: RecordedCheck): readonly Line[] {
+function concernLines({ check, places, sides, reason, remedy }: Concern): readonly Line[] {
   const { shape, word } = VERDICTS[check.verdict];
-  const [reason, remedy] = [reasonOf(check), remedyOf(check)];
-  const sides = check.value === null || check.limit === null ? "" : ` ${comparisonText(check)}`;
   const force = check.force === "requirement" ? "" : ` (${FORCES[check.force]})`;
+  const where = places.length === 0 ? "" : ` – ${md(placesText(places))}`;
   return [
-    `- ${shape} **${word}** ${md(`${check.asks}${force}${sides}`)} – ${md(check.at)}`,
+    `- ${shape} **${word}** ${md(`${check.asks}${force}${sides === null ? "" : ` ${sides}`}`)}${where}`,
     ...(reason === null ? [] : [`  ${md(sentence(reason))}  `]),
     ...(remedy === null ? [] : [`  **Remedy:** ${md(sentence(remedy))}`]),
     "",

@@ -1,12 +1,12 @@
-import type { PlantRecord, RecordedCheck } from "../../plant/index.js";
+import type { PlantRecord } from "../../plant/index.js";
 import { CABLE_ALLOWANCE, materialList } from "../material/material-list.js";
 import type { Row } from "../view/cell.js";
-import { comparisonText } from "../view/check-text.js";
+import { type Concern, concernsOf, placesText } from "../view/attention.js";
 import type { ReportOptions } from "../view/options.js";
-import { attentionOf, outcomeNotes, outcomeSentence } from "../view/outcome.js";
+import { outcomeNotes, outcomeSentence } from "../view/outcome.js";
 import { type Place, placeHead, placeName, placesOf, tallyOf } from "../view/places.js";
 import { plainText } from "../view/plain-text.js";
-import { FORCES, gradeWord, reasonOf, remedyOf, sentence, VERDICTS } from "../view/words.js";
+import { FORCES, gradeWord, sentence, VERDICTS } from "../view/words.js";
 import { cellText, rowText } from "./cell-text.js";
 import { hung } from "./lines.js";
 
@@ -37,14 +37,13 @@ const LABEL = 46;
 export function reportText(record: PlantRecord, options: TextOptions = {}): string {
   const { width = WIDTH, files = [], brief = false, date, cableAllowance = CABLE_ALLOWANCE } = options;
   const { plant, rules, library } = record;
-  const { notMet, open, lesser } = attentionOf(record);
   const lines = [
     ...hung("", plainText(plant.name), width),
     ...hung("", `${rules.wiring}; ${rules.pv}; ${rules.grid}; ${rules.supply}`, width),
     `pv-to-grid ${library}${date === undefined ? "" : `, ${plainText(date)}`}`,
     "",
     ...hung("", outcomeSentence(record), width),
-    ...[...notMet, ...open, ...lesser].flatMap((check) => checkLines(check, width)),
+    ...concernsOf(record).flatMap((concern) => concernLines(concern, width)),
     ...outcomeNotes(record).flatMap((note) => hung("", note, width)),
     ...section(
       "Cautions",
@@ -99,19 +98,13 @@ function section(title: string, lines: readonly string[]): readonly string[] {
   return lines.length === 0 ? [] : ["", title, ...lines];
 }
 
-/** A check that is not met or open: one line, then its reason and remedy. */
-function checkLines(check: RecordedCheck, width: number): readonly string[] {
+/** What is not met or open: one line, then its reason and remedy. */
+function concernLines({ check, places, sides, reason, remedy }: Concern, width: number): readonly string[] {
   const { shape, word } = VERDICTS[check.verdict];
-  const sides = check.value === null || check.limit === null ? "" : ` ${comparisonText(check)}`;
   const force = check.force === "requirement" ? "" : ` (${FORCES[check.force]})`;
-  const [reason, remedy] = [reasonOf(check), remedyOf(check)];
+  const where = places.length === 0 ? "" : ` – ${plainText(placesText(places))}`;
   return [
-    ...hung(
-      `  ${shape} ${word}: `,
-      `${check.asks}${force}${sides}${check.at === "" ? "" : ` – ${plainText(check.at)}`}`,
-      width,
-      6,
-    ),
+    ...hung(`  ${shape} ${word}: `, `${check.asks}${force}${sides === null ? "" : ` ${sides}`}${where}`, width, 6),
     ...(reason === null ? [] : hung("      ", sentence(reason), width)),
     ...(remedy === null ? [] : hung("      Remedy: ", sentence(remedy), width, 6)),
   ];

@@ -34,18 +34,25 @@ const MOST_REASONS = 3;
 
 // Several checks often wait for one and the same answer: each reason is named once.
 function reasons(checks: readonly RecordedCheck[]): string {
-  const all = [...new Set(checks.map(shortReason))];
-  const named = all.slice(0, MOST_REASONS).map((reason) => reason.replace(/[.\s]+$/, ""));
-  const rest = all.length - named.length;
-  return [...named, ...(rest > 0 ? [`and ${counted(rest, "more reason")}`] : [])].join("; ");
+  const places = new Map<string, Set<string>>();
+  for (const check of checks) {
+    const reason = shortReason(check);
+    places.set(reason, (places.get(reason) ?? new Set()).add(check.at));
+  }
+  const all = [...places].map(([reason, at]) => `${reason}${where([...at])}`);
+  const rest = all.length - MOST_REASONS;
+  return [...all.slice(0, MOST_REASONS), ...(rest > 0 ? [`and ${counted(rest, "more reason")}`] : [])].join("; ");
 }
 
-function shortReason(check: RecordedCheck): string {
-  const { missing, verdict } = check;
-  const place = check.at === "" ? "" : ` at ${check.at}`;
-  const lacking = missing.map((path) => pathWords(path) ?? path);
-  if (verdict === "open" && lacking.length > 0) return `${[...new Set(lacking)].join(", ")} not known${place}`;
-  return `“${check.asks}”${place}`;
+function where(places: readonly string[]): string {
+  const [first = ""] = places;
+  if (places.length > 1) return ` at ${places.length} places`;
+  return first === "" ? "" : ` at ${first}`;
+}
+
+function shortReason({ missing, verdict, asks }: RecordedCheck): string {
+  const lacking = new Set(missing.map((path) => pathWords(path) ?? path));
+  return verdict === "open" && lacking.size > 0 ? `${[...lacking].join(", ")} not known` : `“${asks}”`;
 }
 
 /** What else the outcome says: recommendations, yield, and what rests on recalled values. */

@@ -101,10 +101,20 @@ export function sentence(text: string): string {
   return /[.!?]$/.test(plain) ? plain : `${plain}.`;
 }
 
-/** What a path of the description is about, and the path. */
-export function pathText(path: string): string {
-  const about = pathWords(path);
-  return about === null ? path : `${about} (${path})`;
+const MOST_PATHS = 4;
+
+/** What paths of the description are about, and the paths; those that are about the same share their words. */
+export function pathsText(paths: readonly string[]): string {
+  const byWords = new Map<string, string[]>();
+  for (const path of paths) {
+    const about = pathWords(path) ?? "";
+    byWords.set(about, [...(byWords.get(about) ?? []), path]);
+  }
+  const cut = (same: readonly string[]): string =>
+    same.length > MOST_PATHS
+      ? `${same.slice(0, MOST_PATHS).join(", ")} and ${same.length - MOST_PATHS} more`
+      : same.join(", ");
+  return [...byWords].map(([about, same]) => (about === "" ? cut(same) : `${about} (${cut(same)})`)).join("; ");
 }
 
 /** Why a check is open or not met, where more can be said than its numbers and its remedy do. */
@@ -115,6 +125,6 @@ export function reasonOf({ because, missing, verdict }: RecordedCheck): string |
 
 /** What to do about a check that is not met or open. */
 export function remedyOf({ remedy, missing, verdict }: RecordedCheck): string | null {
-  if (verdict === "open" && missing.length > 0) return `Find out and state: ${missing.map(pathText).join("; ")}.`;
+  if (verdict === "open" && missing.length > 0) return `Find out and state: ${pathsText(missing)}.`;
   return remedy === "" ? null : remedy;
 }

@@ -1,6 +1,7 @@
 import type { PlantRecord } from "../../../plant/index.js";
 import { counted } from "../../view/words.js";
 import { figure, type Figure, label, line } from "../svg.js";
+import { alikeInverters, namesText } from "./alike.js";
 import { drawColumn, heightOfAll } from "./column.js";
 import { supplyParts } from "./parts.js";
 import { arrow, earth } from "./symbols.js";
@@ -18,11 +19,11 @@ export function lineDiagrams(record: PlantRecord): readonly Figure[] {
   const title = `Single-line diagram of ${name}`;
   if (whole.width <= WIDEST) return [toTheNetwork(record, whole, title, findingOf(record))];
   return [
-    ...inverters.map((inverter) =>
+    ...alikeInverters(record, inverters).map((alike) =>
       alone(
-        inverterTree(record, inverter, { strings: true }),
-        `Single-line diagram of ${inverter.name}`,
-        `${inverter.name} with its strings and its route to the next board.`,
+        inverterTree(record, alike, { strings: true }),
+        `Single-line diagram of ${namesText(alike.names)}`,
+        `${namesText(alike.names)} with ${alike.names.length === 1 ? "its" : "the"} strings and the route to the next board.`,
       ),
     ),
     toTheNetwork(
@@ -51,17 +52,17 @@ function toTheNetwork(record: PlantRecord, tree: Tree, title: string, finding: s
     title,
     finding,
     tree.width,
-    end + 66,
+    end + 78,
     tree.draw(0, bar),
     drawColumn(parts, tree.feed, bar, end),
     arrow(tree.feed, end),
     label(tree.feed + 24, end + 18, "network"),
     label(tree.feed + 24, end + 34, record.rules.supply),
     // Earth runs beside the energy, from the frames of the modules to the earthing of the supply.
-    line(EARTH_AT, first, EARTH_AT, end, { "stroke-dasharray": "7 3 1 3" }),
+    line(EARTH_AT, first, EARTH_AT, end + 12, { "stroke-dasharray": "7 3 1 3" }),
     levels.map((y) => line(EARTH_AT, y, EARTH_AT + 14, y, { "stroke-dasharray": "7 3 1 3" })),
-    earth(EARTH_AT, end),
-    label(4, end + 44, earthing),
+    earth(EARTH_AT, end + 12),
+    label(4, end + 56, earthing),
   );
 }
 

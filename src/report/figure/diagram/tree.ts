@@ -1,6 +1,7 @@
 import type { PlantRecord } from "../../../plant/index.js";
 import type { Markup } from "../../markup/markup.js";
 import { group, label, line } from "../svg.js";
+import { type Alike, alikeInverters, namesText } from "./alike.js";
 import { columnWidth, drawColumn, heightOfAll, noteAt, type Part, wrapped } from "./column.js";
 import { acRouteParts, stringParts } from "./parts.js";
 import {
@@ -34,7 +35,7 @@ type Inverter = PlantRecord["plant"]["inverters"][number];
 /** An inverter with its strings above it and its route to the next board below. */
 export function inverterTree(
   record: PlantRecord,
-  inverter: Inverter,
+  { inverter, names }: Alike,
   { strings: withStrings }: { readonly strings: boolean },
 ): Tree {
   const strings = withStrings ? record.strings.filter((string) => string.inverter === inverter.name) : [];
@@ -60,6 +61,7 @@ export function inverterTree(
       columns.map(({ parts }, index) => drawColumn(parts, places[index]!, box - heightOfAll(parts), box)),
       inverterBox(
         inverter,
+        names,
         columns.map(({ tracker }) => tracker),
         places,
         x,
@@ -76,6 +78,7 @@ export function inverterTree(
 /** The inverter in its enclosure: trackers, built-in switch and surge protection, and the symbol itself. */
 function inverterBox(
   inverter: Inverter,
+  names: readonly string[],
   trackers: readonly string[],
   places: readonly number[],
   x: number,
@@ -90,7 +93,8 @@ function inverterBox(
   const converter = y + 84;
   const surge = inverter.surgeProtection;
   const protectedBy = (kind: string | undefined): boolean => kind !== undefined && kind !== "none";
-  const notes = [...wrapped(inverter.name, 24), String(inverter.apparentPower)];
+  const each = names.length > 1 ? " each" : "";
+  const notes = [...wrapped(namesText(names), 24), `${inverter.apparentPower}${each}`];
   return group(
     {},
     enclosure(x + 4, y + 4, width - 14, INVERTER_HEIGHT - 12),
@@ -117,11 +121,12 @@ export function boardTree(record: PlantRecord, name: string, options: { readonly
   const { plant, routes } = record;
   const board = plant.boards?.find((known) => known.name === name);
   const feeders = routes.filter(({ kind, to }) => kind === "a.c." && to === name);
-  const children = feeders.flatMap(({ from }): Tree[] => {
-    const inverter = plant.inverters.find((known) => known.name === from);
-    if (inverter) return [inverterTree(record, inverter, options)];
-    return from === name ? [] : [boardTree(record, from, options)];
-  });
+  const feeding = plant.inverters.filter((inverter) => feeders.some(({ from }) => from === inverter.name));
+  const boards = feeders.filter(({ from }) => from !== name && feeding.every((inverter) => inverter.name !== from));
+  const children = [
+    ...alikeInverters(record, feeding).map((alike) => inverterTree(record, alike, options)),
+    ...boards.map(({ from }) => boardTree(record, from, options)),
+  ];
   const onward = routes.find(({ kind, from }) => kind === "a.c." && from === name);
   const phases = Math.max(1, ...plant.inverters.map((inverter) => inverter.phases));
   const below: readonly Part[] = onward && name !== plant.supply.at ? acRouteParts(record, onward, phases) : [];

@@ -139,12 +139,12 @@ function insulationSection({ insulation }: Commissioning, working: Working): Mar
   ]);
   const methods = element(
     "ul",
-    {},
+    { class: "dashes" },
     insulation.methods.map(({ label }) => element("li", {}, sentence(label))),
   );
   const notes = element(
     "ul",
-    {},
+    { class: "dashes" },
     insulation.notes.map((note) => element("li", {}, sentence(note))),
   );
   return all(

@@ -95,13 +95,13 @@ function outcomeSection(judged: JudgedSheet, working: Working): Markup {
           element("p", { class: "kind" }, "Where to look; hints, not verdicts"),
           element(
             "ul",
-            {},
+            { class: "dashes" },
             hints.map(({ at, text }) => element("li", {}, `${at.join(", ")}: ${sentence(text)}`)),
           ),
         ),
     element(
       "ul",
-      {},
+      { class: "dashes" },
       notes.map((note) => element("li", {}, sentence(note))),
     ),
     cautionList(cautions, "cautions"),
@@ -137,7 +137,7 @@ function readingsSheet({ readings }: JudgedSheet, working: Working): Markup {
       band(reading, working),
       reading.missing.length === 0 || reading.verdict === "missing"
         ? null
-        : element("span", { class: "fixed" }, `needs ${reading.missing.join(", ")}`),
+        : element("span", { class: "fixed" }, ` – needs ${reading.missing.join(", ")}`),
     ),
     reading.note ?? "",
   ]);
