@@ -34,6 +34,11 @@ function bareResult(rule: Call, draw: Draw): ReturnType<Call> | null {
   }
 }
 
+/** No inputs were found on which a formula could be compared with itself in units. */
+export class NothingToCompare extends Error {
+  override readonly name = "NothingToCompare";
+}
+
 /**
  * Where the bare numbers of a formula, in its declared units, do not give what the same quantities give with their units;
  * `null` where they do on every branch. Throws where kinds do not fit.
@@ -62,5 +67,6 @@ export function incoherence(declaration: FormulaDeclaration): string | null {
     compared += 1;
     for (const arm of armsTaken(declaration.expression, scopeOf(declaration, draw))) taken.add(arm);
   }
-  return compared > 0 ? null : "no draw could be compared";
+  if (compared === 0) throw new NothingToCompare(declaration.id);
+  return null;
 }

@@ -23,7 +23,8 @@ const SEED = 1;
 type Body = (...values: never[]) => unknown;
 
 function titled(name: string, values: unknown): string {
-  return name.includes("$") || name.includes("%") ? `${name} ${JSON.stringify(values).slice(0, 80)}` : name;
+  const row = String(JSON.stringify(values) as string | undefined);
+  return name.includes("$") || name.includes("%") ? `${name} ${row.slice(0, 80)}` : name;
 }
 
 function each(declare: (name: string, body: () => unknown) => void) {

@@ -7,7 +7,8 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { FormulaDeclaration } from "../../../src/formula/index.js";
 import { allReferenceFiles, REFERENCE_DATA } from "../../harness/reference-data.js";
-import { incoherence } from "../coherence.js";
+import { incoherence, NothingToCompare } from "../coherence.js";
+import { NoInputs } from "../lawful-draw.js";
 import { type Asked, everyChange } from "./asked.js";
 import { bundleJudges } from "./bundle.js";
 import { drawsThatDiffer } from "./difference.js";
@@ -26,8 +27,9 @@ function spoilsUnits({ kind, declaration }: Asked): boolean {
   if (kind !== "formula") return false;
   try {
     return incoherence(declaration as FormulaDeclaration) !== null;
-  } catch {
-    return true;
+  } catch (error) {
+    // Where nothing can be compared, nothing is noticed; anything else is a clash of units.
+    return !(error instanceof NothingToCompare || error instanceof NoInputs);
   }
 }
 
