@@ -3,6 +3,7 @@ import {
   CommentTag,
   DeclarationReflection,
   type ProjectReflection,
+  ReflectionFlag,
   ReflectionKind,
   UnknownType,
 } from "typedoc";
@@ -84,7 +85,7 @@ function folderOf(
 function categorise(reflection: DeclarationReflection, folder: string): void {
   const name = folder.split("/").slice(1).join(", ").replaceAll("-", " ");
   if (name === "") return;
-  const text = (name.charAt(0).toUpperCase() + name.slice(1)).replace(/\b(?:iec|nec|epw)\b/gi, (short) =>
+  const text = (name.charAt(0).toUpperCase() + name.slice(1)).replace(/\b(?:iec|nec|epw|nfpa|bs|pv)\b/gi, (short) =>
     short.toUpperCase(),
   );
   const comments = reflection.signatures?.map(({ comment }) => comment) ?? [reflection.comment];
@@ -94,7 +95,11 @@ function categorise(reflection: DeclarationReflection, folder: string): void {
 // The page is made from the declaration; the types of the makers would only repeat it, less well.
 function simplify(project: ProjectReflection, reflection: DeclarationReflection, rule: Rule): void {
   for (const child of [...(reflection.children ?? [])]) project.removeReflection(child);
-  if (rule.kind === "series") reflection.type = new UnknownType("Series");
+  if (rule.kind === "series") {
+    reflection.type = new UnknownType("Series");
+    reflection.flags.setFlag(ReflectionFlag.Const, false);
+    reflection.comment?.removeModifier("@function");
+  }
   for (const signature of reflection.signatures ?? []) {
     const keys = keysOf(rule);
     for (const parameter of signature.parameters ?? []) {

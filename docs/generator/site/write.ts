@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Application, Converter, DocumentReflection, IndexEvent, PageEvent, type ProjectReflection } from "typedoc";
 import { brokenLinks } from "./broken-links.js";
+import { sentence } from "./html.js";
 import { readKnowledge } from "./knowledge.js";
 import { optionsFor } from "./options.js";
 import { glossaryWords } from "./pages/glossary.js";
@@ -51,9 +52,13 @@ app.converter.on(
   -1000,
 );
 
-// Icons are drawn from the page itself; a browser refuses to draw them from another file.
 app.renderer.on(PageEvent.END, (page) => {
-  page.contents = page.contents?.replace(/<use href="[^"#]*#/g, '<use href="#') ?? "";
+  // Icons are drawn from the page itself; a browser refuses to draw them from another file.
+  const contents = page.contents?.replace(/<use href="[^"#]*#/g, '<use href="#') ?? "";
+  const kind = shown?.rules.ruleOf(page.model)?.kind;
+  page.contents = kind
+    ? contents.replace(/(<h1[^>]*>)(?:Function|Variable) /, `$1${sentence(kind).slice(0, -1)} `)
+    : contents;
 });
 
 // A rule is found by the words of its trade before any page that happens to hold them.

@@ -3,7 +3,7 @@ import { bestGrade } from "../../../../src/source/index.js";
 import { code, escaped, gradeMark, list, section } from "../html.js";
 import type { PageLinks } from "../links.js";
 import { inlineSymbol } from "../math/symbol.js";
-import { publication } from "./citations.js";
+import { publication, ruleLink } from "./citations.js";
 
 type Table = Extract<Rule, { readonly kind: "table" }>;
 
@@ -82,10 +82,11 @@ function base({ base: conditions = {} }: Table["declaration"]): readonly string[
 }
 
 function guards({ id }: Table, links: PageLinks): readonly string[] {
-  return links.knowledge
+  const lines = links.knowledge
     .guardsOf(id)
     .map(
       (guard) =>
-        `Guarded by ${guard.by === "copy" ? "a copy" : `the law ${code(guard.rule)}`}: ${publication(guard.seen.in, links)}, ${escaped(guard.seen.place)} ${gradeMark(guard.seen.grade)}`,
+        `Guarded by ${guard.by === "copy" ? "a copy" : `the law ${ruleLink(guard.rule, links)}`}: ${publication(guard.seen.in, links)}, ${escaped(guard.seen.place)} ${gradeMark(guard.seen.grade)}`,
     );
+  return [...new Set(lines)];
 }

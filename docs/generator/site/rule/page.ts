@@ -38,7 +38,7 @@ export function afterExample(rule: Rule, links: PageLinks): string {
 }
 
 const KINDS: Readonly<Record<Rule["kind"], string>> = {
-  formula: "formula, exact decimals",
+  formula: "formula, in decimal",
   table: "table, as printed",
   series: "standard series",
   condition: "condition, gives a check",
