@@ -164,7 +164,7 @@ describe("limits of voltage change", () => {
   it("each say their document, stretch, current and plants, and have a value", () => {
     for (const { key, edition, stretch, current, plants } of voltageLimits) {
       expect([edition, stretch, current, plants].every((text) => text.length > 3)).toBe(true);
-      expect(Number(voltageLimitShares({ voltageLimit: key }).text)).toBeGreaterThan(0);
+      expect(Number(voltageLimitShares({ changeLimit: key }).text)).toBeGreaterThan(0);
     }
   });
 

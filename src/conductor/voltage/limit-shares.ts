@@ -7,12 +7,12 @@ import { formula, table } from "../../formula/index.js";
  * @example
  * ```ts
  * import { voltageLimitShares } from "pv-to-grid/conductor";
- * voltageLimitShares({ voltageLimit: "REBT:2002, generator to connection" }).show(); // "1.5 %"
+ * voltageLimitShares({ changeLimit: "REBT:2002, generator to connection" }).show(); // "1.5 %"
  * ```
  */
 export const voltageLimitShares = /* @__PURE__ */ table({
   id: "conductor/voltage-limit-shares", about: "largest voltage change as a share of the nominal voltage, by document and stretch",
-  rows: { name: "voltageLimit", names: "in the first column" }, rowRule: "exact",
+  rows: { name: "changeLimit", names: "in the first column" }, rowRule: "exact",
   gives: { unit: "%", symbol: "Δu_max" },
   source: [
     { in: "IEC 60364-5-52:2009", clause: "annex G, table G.52.1", grade: "reproduced", seen: "cabledatasheet voltage drop page:undated, table" },

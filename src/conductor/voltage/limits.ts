@@ -43,7 +43,7 @@ export interface VoltageLimitRequest {
 /** Whether a voltage change is within a limit; the caller answers for stretch, current and plants being those of the limit. */
 export function voltageLimitCheck({ limit, share, at, length }: VoltageLimitRequest): Check {
   const { condition, plants, current, stretch } = voltageLimits.find(({ key }) => key === limit)!;
-  const tabulated = voltageLimitShares({ voltageLimit: limit });
+  const tabulated = voltageLimitShares({ changeLimit: limit });
   const due = condition === "dropWithinAnnexG" && length !== undefined ? supplemented(tabulated, length) : tabulated;
   return conditions[condition]({ value: share, limit: due, at, because: `${stretch}; ${current}; ${plants}` });
 }
