@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { join, relative, sep } from "node:path";
+import { dirname, join, relative, sep } from "node:path";
+import { fileURLToPath } from "node:url";
 import type {
   Case,
   Change,
@@ -29,6 +30,13 @@ export interface ReferenceFiles {
   readonly wrongReleases: readonly WrongRelease[];
   readonly changes: readonly Change[];
   readonly lock: Lock | null;
+}
+
+/** A folder of the package, sought upwards from a file of it: sources and built files lie at different depths. */
+export function folderOfPackage(fileUrl: string, name: string): string {
+  let folder = dirname(fileURLToPath(fileUrl));
+  while (!existsSync(join(folder, name)) && dirname(folder) !== folder) folder = dirname(folder);
+  return join(folder, name);
 }
 
 /** Every JSON file below a folder, in the order of the alphabet; none where the folder is not there. */

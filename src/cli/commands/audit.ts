@@ -1,5 +1,5 @@
-import { fileURLToPath } from "node:url";
 import { VERSION } from "../../plant/index.js";
+import { folderOfPackage } from "../audit-files.js";
 import { auditCommand as runAudit } from "../audit.js";
 import type { Command } from "../command.js";
 import { EXIT, type ExitCode, Failure } from "../exit.js";
@@ -18,7 +18,8 @@ const CODES: Readonly<Record<number, ExitCode>> = { 0: EXIT.allMet, 1: EXIT.some
 async function run(args: readonly string[]): Promise<ExitCode> {
   const texts: string[] = [];
   const code = runAudit(args, {
-    referenceData: fileURLToPath(new URL("../../reference-data", import.meta.url)),
+    referenceData: folderOfPackage(import.meta.url, "reference-data"),
+    plants: folderOfPackage(import.meta.url, "shared/plants"),
     library: VERSION,
     print: (text) => texts.push(text),
     writeLock: () => {
