@@ -20,7 +20,7 @@ function filesBelow(folder: string, ending: string): string[] {
 const subjects = readdirSync(join(root, "src"), { withFileTypes: true }).filter(
   (entry) => entry.isDirectory() && entry.name !== "cli",
 );
-const modules: Record<string, object> = { "pv-to-grid": (await import("../../src/index.js")) };
+const modules: Record<string, object> = { "pv-to-grid": await import("../../src/index.js") };
 for (const { name } of subjects) {
   const face = join(root, "src", name, "index.ts");
   if (statSync(face, { throwIfNoEntry: false })) modules[`pv-to-grid/${name}`] = (await import(face)) as object;
@@ -41,7 +41,7 @@ function literal(comment: string): unknown {
 /** A value as an example would print it. */
 function printed(value: unknown): unknown {
   if (isQuantity(value)) return `${value.text} ${value.unit}`;
-  if (isNamed(value)) return (value).name;
+  if (isNamed(value)) return value.name;
   if (isMissing(value)) return { missing: value.missing };
   return value;
 }

@@ -73,7 +73,7 @@ export function parsed(text: string, name: string): unknown {
     const message = error instanceof Error ? error.message : String(error);
     if (text.trim() === "") throw new Failure(`${name}: there is nothing in it`, EXIT.badInput);
     const at = /position (\d+)/.exec(message)?.[1];
-    const ended = at === undefined ? message.includes('end of JSON') : Number(at) >= text.trimEnd().length;
+    const ended = at === undefined ? message.includes("end of JSON") : Number(at) >= text.trimEnd().length;
     const place = at === undefined || ended ? "" : ` at ${lineAndColumn(text, Number(at))}`;
     const why = ended
       ? "it ends too early; was it cut off?"
