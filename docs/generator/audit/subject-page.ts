@@ -43,6 +43,11 @@ function rulePart(rule: Rule, { audit }: Findings): string {
       `${cells.length} cells: ${by("copy")} guarded by a copy, ${by("formula")} by the law, ${by("example")} by an example, ${by("none")} unguarded.`,
     );
   }
+  if ("differences" in declaration) {
+    for (const { cell, ships, others, why } of declaration.differences ?? []) {
+      lines.push(`- copies differ at ${cell}: ships ${ships}, others ${others}; ${why}`);
+    }
+  }
   lines.push(
     ...guards.map(
       ({ guard, cells: own }) =>
