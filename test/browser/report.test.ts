@@ -5,7 +5,9 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { type Browser, chromium as engine, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { reportHtml } from "../../src/report/index.js";
+import { readSheetCsv, sheetOf } from "../../src/commissioning/index.js";
+import { judgeSheet, measurementSheetCsv } from "../../src/plant/index.js";
+import { commissioningSheetHtml, judgedSheetHtml, reportHtml } from "../../src/report/index.js";
 import { bakery, coldUnknown, hostile, tooThin } from "../report/records.js";
 import { chromium, FLAGS } from "./chromium.js";
 import { FOCUSED, LOWEST_CONTRAST, ORPHANS, STRUCTURE, type Structure, WIDTH } from "./in-page.js";
@@ -60,6 +62,19 @@ describe.each([
     expect(width).toBeLessThanOrEqual(viewport.width);
     expect(title).not.toBe("");
   });
+});
+
+it.each([
+  ["the commissioning sheet", commissioningSheetHtml(bakery)],
+  ["judged readings", judgedSheetHtml(judgeSheet(bakery, sheetOf(readSheetCsv(measurementSheetCsv(bakery)))))],
+])("%s opens without complaint or request, and fits a phone", async (_, html) => {
+  complaints.length = requests.length = 0;
+  const page = await opened(html, PHONE);
+  const width = await page.evaluate<number>(WIDTH);
+  await page.close();
+  expect(complaints).toEqual([]);
+  expect(requests.filter((url) => !/^(file|data):/.test(url))).toEqual([]);
+  expect(width).toBeLessThanOrEqual(PHONE.width);
 });
 
 it("shows hostile names as the text that they are", async () => {

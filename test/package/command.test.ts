@@ -54,6 +54,8 @@ describe("a newcomer", () => {
       "roof.json",
       "roof.material.csv",
       "roof.md",
+      "roof.readings.csv",
+      "roof.sheet.html",
       "roof.txt",
     ]);
     expect(right.out).toContain("Written:");
@@ -107,6 +109,33 @@ describe("output", () => {
     expect(run(["report", record, "--html", "-"]).out).toBe(run(["size", BAKERY, "--html", "-"]).out);
     writeFileSync(record, readFileSync(record, "utf8").replace("record@1", "record@0"));
     expect(run(["report", record]).errors).toContain("size its plant again");
+  });
+});
+
+describe("a measurement sheet", () => {
+  it("is written, filled in and verified", () => {
+    const folder = freshFolder();
+    const sheet = join(folder, "bakery.csv");
+    run(["size", BAKERY, "--readings", sheet, "--quiet"]);
+    const empty = run(["verify", sheet, "--of", BAKERY]);
+    expect([empty.code, empty.out]).toEqual([2, expect.stringContaining("none outside")]);
+    const [head = "", ...lines] = readFileSync(sheet, "utf8").split(/\r?\n/);
+    const at = head.split(",").indexOf("value");
+    const written = lines.map((line) => {
+      const cells = line.split(/,(?=(?:[^"]*"[^"]*")*[^"]*$)/);
+      const [place, reading] = cells;
+      if (place === "Inverter/A" && reading === "insulationPositive") cells[at] = "0.2";
+      return cells.join(",");
+    });
+    writeFileSync(sheet, [head, ...written].join("\n"));
+    const judged = run(["verify", sheet, "--of", BAKERY, "--html", join(folder, "judged.html")]);
+    expect([judged.code, judged.out]).toEqual([
+      1,
+      expect.stringContaining("▲ outside: Inverter/A, insulation resistance"),
+    ]);
+    expect(existsSync(join(folder, "judged.html"))).toBe(true);
+    writeFileSync(sheet, "at,reading\nInverter/A,openCircuitVoltage\n");
+    expect(run(["verify", sheet, "--of", BAKERY]).errors).toContain("the column value is missing");
   });
 });
 
