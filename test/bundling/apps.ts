@@ -16,7 +16,7 @@ export const apps: ReadonlyMap<string, string> = new Map(
 export const APP = "app:";
 
 /** What the package leaves to its host to bundle. */
-export const DEPENDENCIES = ["decimal.js", "zod"];
+export const DEPENDENCIES = ["decimal.js", "zod", "zod/mini"];
 
 /** What is wrong with the bundle of a rule's app: its own rule is not in it, or another is. */
 export function faultsOf(id: string, bundle: string): string[] {
