@@ -14,10 +14,10 @@ export const groundFaultVoltage = /* @__PURE__ */ formula({
   about: "voltage of a d.c. circuit above which the NEC asks for ground-fault protection",
   takes: {},
   constants: {
-    threshold: { value: "30", unit: "V", symbol: "30 V", about: "d.c. voltage of the circuit", source: [{ in: "NFPA 70:2020", clause: "690.41(B)", grade: "copied", seen: "California Electrical Code:2022, 690.41(B)" }] },
+    groundFaultVoltageThreshold: { value: "30", unit: "V", symbol: "30 V", about: "d.c. voltage of the circuit", source: [{ in: "NFPA 70:2020", clause: "690.41(B)", grade: "copied", seen: "California Electrical Code:2022, 690.41(B)" }] },
   },
   gives: { unit: "V", symbol: "U_gf" },
-  expression: "threshold",
+  expression: "groundFaultVoltageThreshold",
   source: [{ in: "NFPA 70:2020", clause: "690.41(B)", grade: "copied", seen: "California Electrical Code:2022, 690.41(B)" }],
   unproven: { because: "definition" },
 });
@@ -36,10 +36,10 @@ export const groundFaultCurrent = /* @__PURE__ */ formula({
   about: "current of a d.c. circuit above which the NEC asks for ground-fault protection",
   takes: {},
   constants: {
-    threshold: { value: "8", unit: "A", symbol: "8 A", about: "d.c. current of the circuit", source: [{ in: "NFPA 70:2020", clause: "690.41(B)", grade: "copied", seen: "California Electrical Code:2022, 690.41(B)" }] },
+    groundFaultCurrentThreshold: { value: "8", unit: "A", symbol: "8 A", about: "d.c. current of the circuit", source: [{ in: "NFPA 70:2020", clause: "690.41(B)", grade: "copied", seen: "California Electrical Code:2022, 690.41(B)" }] },
   },
   gives: { unit: "A", symbol: "I_gf" },
-  expression: "threshold",
+  expression: "groundFaultCurrentThreshold",
   source: [{ in: "NFPA 70:2020", clause: "690.41(B)", grade: "copied", seen: "California Electrical Code:2022, 690.41(B)" }],
   unproven: { because: "definition" },
 });

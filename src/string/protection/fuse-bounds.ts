@@ -14,7 +14,7 @@ export const fuseLowerBound = /* @__PURE__ */ formula({
   about: "lower bound of a string fuse's rating by IEC 62548",
   takes: { shortCircuitCurrent: { unit: "A", symbol: "I_SC", about: "short-circuit current of the strings behind the fuse", from: 0, usual: [0.1, 60] } },
   constants: {
-    lower: {
+    stringFuseLowerShare: {
       value: "1.5", unit: "1", symbol: "1.5", about: "multiple of the short-circuit current that the rating must exceed",
       source: [
         { in: "IS/IEC 62548:undated", clause: "string overcurrent device rating", grade: "reproduced", seen: "Solar Saarthi fuse article:undated, page 4, example 2, step 2" },
@@ -23,7 +23,7 @@ export const fuseLowerBound = /* @__PURE__ */ formula({
     },
   },
   gives: { unit: "A", symbol: "1.5 I_SC" },
-  expression: "lower * shortCircuitCurrent",
+  expression: "stringFuseLowerShare * shortCircuitCurrent",
   source: [
     { in: "IS/IEC 62548:undated", clause: "string overcurrent device rating", grade: "reproduced", seen: "Solar Saarthi fuse article:undated, page 4, example 2, step 2" },
     { in: "AS/NZS 5033:2014", clause: "3.3", grade: "reproduced", seen: "EcoInnovation pump manual:2019, p. 47" },
@@ -102,13 +102,13 @@ export const groupFuseLowerBound = /* @__PURE__ */ formula({
   about: "lower bound of the rating of a sub-array or array device",
   takes: { shortCircuitCurrent: { unit: "A", symbol: "I_SC,arr", about: "short-circuit current of the sub-array or array", from: 0, usual: [1, 5000] } },
   constants: {
-    lower: {
+    groupFuseLowerShare: {
       value: "1.25", unit: "1", symbol: "1.25", about: "multiple of the short-circuit current that the rating must exceed",
       source: [{ in: "IEC 62548:2016", clause: "sub-array and array overcurrent protection", grade: "memory" }],
     },
   },
   gives: { unit: "A", symbol: "1.25 I_SC" },
-  expression: "lower * shortCircuitCurrent",
+  expression: "groupFuseLowerShare * shortCircuitCurrent",
   source: [{ in: "IEC 62548:2016", clause: "sub-array and array overcurrent protection", grade: "memory" }],
   unproven: { because: "no publication found", sought: "IEC 62548 sub-array overcurrent device 1.25 2.4 worked example" },
 });

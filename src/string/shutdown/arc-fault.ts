@@ -17,10 +17,10 @@ export const arcFaultVoltage = /* @__PURE__ */ formula({
   about: "voltage from which the NEC asks for d.c. arc-fault protection",
   takes: {},
   constants: {
-    threshold: { value: "80", unit: "V", symbol: "80 V", about: "d.c. voltage between any two conductors", source: [{ in: "NFPA 70:2020", clause: "690.11", grade: "memory" }] },
+    arcFaultThreshold: { value: "80", unit: "V", symbol: "80 V", about: "d.c. voltage between any two conductors", source: [{ in: "NFPA 70:2020", clause: "690.11", grade: "memory" }] },
   },
   gives: { unit: "V", symbol: "U_arc" },
-  expression: "threshold",
+  expression: "arcFaultThreshold",
   source: [{ in: "NFPA 70:2020", clause: "690.11", grade: "memory" }],
   unproven: { because: "definition" },
 });
