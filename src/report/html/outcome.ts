@@ -13,7 +13,7 @@ export function outcomeSection(record: PlantRecord): Markup {
     element("h2", { class: `sentence ${record.outcome.verdict}` }, outcomeSentence(record)),
     concernsOf(record).map(attention),
     outcomeNotes(record).map((note) => element("p", {}, note)),
-    cautions(record, "cautions"),
+    cautions(record.cautions, "cautions"),
   );
 }
 
@@ -39,7 +39,7 @@ function attention({ check, places, ids, sides, reason, remedy }: Concern): Mark
 }
 
 /** The cautions; they stand under the outcome and again at the end. */
-export function cautions(record: PlantRecord, id: string): Markup {
+export function cautions(texts: readonly string[], id: string): Markup {
   return element(
     "section",
     { class: "cautions", id, "aria-label": "Cautions" },
@@ -47,7 +47,7 @@ export function cautions(record: PlantRecord, id: string): Markup {
     element(
       "ul",
       {},
-      record.cautions.map((caution) => element("li", {}, sentence(caution))),
+      texts.map((text) => element("li", {}, sentence(text))),
     ),
   );
 }

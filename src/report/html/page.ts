@@ -50,7 +50,7 @@ export function reportHtml(record: PlantRecord, options: ReportOptions = {}): st
       materialSection(record, working, options),
       sourcesSection(record),
       assumptionsSection(record, working),
-      cautions(record, "cautions-again"),
+      cautions(record.cautions, "cautions-again"),
     ),
     workingSection(record, working.cards()),
   );

@@ -156,7 +156,7 @@ export function readingsSection({ readings }: PlantRecord, working: Working): Ma
   const value = ({ expected, low, high }: RecordedReading): Markup =>
     all(
       cellsMarkup(numbers(expected), working),
-      low && high ? all(" (", working.number(low), " to ", working.number(high), ")") : null,
+      low && high ? element("span", { class: "fixed" }, working.number(low), " to ", working.number(high)) : null,
     );
   const rows = [...lines.values()].map((same) => {
     const [{ inverter, tracker, roof, what }] = same as [RecordedReading, ...RecordedReading[]];

@@ -29,7 +29,7 @@ export const WALK = `
 .results th, .results td { padding: .125rem 0; }
 .results th { padding-right: 1.5rem; color: var(--soft); max-width: 17rem; }
 @media (min-width: 40rem) { .results th { width: 15rem; } }
-.results .fixed { display: block; color: var(--soft); }
+.fixed { display: block; color: var(--soft); }
 .found > .results { flex: 1 1 24rem; max-width: 34rem; }
 .found > figure { min-width: 0; }
 .pair { display: flex; gap: 1.5rem; }

@@ -44,7 +44,12 @@ export function commissioningSheetHtml(record: PlantRecord, options: ReportOptio
     element(
       "main",
       {},
-      element("section", { id: "outcome" }, element("h2", {}, "First switch-on"), cautions(record, "cautions")),
+      element(
+        "section",
+        { id: "outcome" },
+        element("h2", {}, "First switch-on"),
+        cautions(record.cautions, "cautions"),
+      ),
       workSection(work),
       toDoSection(work),
       placesSection(work, ofSheet),
@@ -52,7 +57,7 @@ export function commissioningSheetHtml(record: PlantRecord, options: ReportOptio
       readingsSection(record, ofRecord),
       settingsSheet(record, ofRecord),
       signature(options),
-      cautions(record, "cautions-again"),
+      cautions(record.cautions, "cautions-again"),
     ),
     element("footer", { id: "working" }, ofRecord.cards(), ofSheet.cards()),
   );

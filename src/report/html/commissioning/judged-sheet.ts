@@ -4,6 +4,7 @@ import { numbers } from "../../view/cell.js";
 import { judgedSentence, READING_VERDICTS } from "../../view/judged.js";
 import { sentence } from "../../view/words.js";
 import { checkLine } from "../check-line.js";
+import { cautions as cautionBox } from "../outcome.js";
 import { htmlPage } from "../html-page.js";
 import { cellsMarkup } from "../rows.js";
 import { sheet } from "../sheets.js";
@@ -51,7 +52,7 @@ export function judgedSheetHtml(judged: JudgedSheet): string {
           checks.map((check) => checkLine(check, working, { open: false })),
         ),
       ),
-      cautionList(cautions, "cautions-again"),
+      cautionBox(cautions, "cautions-again"),
     ),
     element("footer", { id: "working" }, working.cards()),
   );
@@ -104,20 +105,7 @@ function outcomeSection(judged: JudgedSheet, working: Working): Markup {
       { class: "dashes" },
       notes.map((note) => element("li", {}, sentence(note))),
     ),
-    cautionList(cautions, "cautions"),
-  );
-}
-
-function cautionList(texts: readonly string[], id: string): Markup {
-  return element(
-    "section",
-    { class: "cautions", id, "aria-label": "Cautions" },
-    element("h2", {}, "Cautions"),
-    element(
-      "ul",
-      {},
-      texts.map((text) => element("li", {}, sentence(text))),
-    ),
+    cautionBox(cautions, "cautions"),
   );
 }
 
