@@ -23,7 +23,7 @@ const SEED = 1;
 type Body = (...values: never[]) => unknown;
 
 function titled(name: string, values: unknown): string {
-  const row = String(JSON.stringify(values) as string | undefined);
+  const row = String(JSON.stringify(values));
   return name.includes("$") || name.includes("%") ? `${name} ${row.slice(0, 80)}` : name;
 }
 

@@ -1,16 +1,19 @@
 /**
  * Changes every rule in one step and sees whether a case, a guard, a test with values or a law notices.
  *
- * `npm run mutation:rules -- [--subject string] [--cells] [--report]` prints what nobody notices; `--report` writes the table.
+ * `npm run mutation:rules -- [--subject string] [--cells] [--sample 500] [--report]` prints what nobody notices; a sample is drawn by the seed of the
+ * run; `--report` writes the table.
  */
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { FormulaDeclaration } from "../../../src/formula/index.js";
+import { seed } from "../../harness/random.js";
 import { allReferenceFiles, REFERENCE_DATA } from "../../harness/reference-data.js";
 import { incoherence, NothingToCompare } from "../coherence.js";
 import { NoInputs } from "../lawful-draw.js";
 import { type Asked, everyChange } from "./asked.js";
 import { bundleJudges } from "./bundle.js";
+import { randomOf } from "../random.js";
 import { drawsThatDiffer } from "./difference.js";
 import listedChanges from "./listed.json" with { type: "json" };
 import { askAll } from "./pool.js";
@@ -18,7 +21,9 @@ import { type Found, type Listed, MOST_LISTED, reportPage } from "./report.js";
 
 const HANDS = 2;
 const args = process.argv.slice(2);
-const subject = args.includes("--subject") ? (args[args.indexOf("--subject") + 1] ?? "") : null;
+const option = (name: string): string | null => (args.includes(name) ? (args[args.indexOf(name) + 1] ?? "") : null);
+const subject = option("--subject");
+const sample = Number(option("--sample") ?? Infinity);
 const root = join(REFERENCE_DATA, "..");
 const listed = listedChanges as readonly Listed[];
 
@@ -55,12 +60,20 @@ async function judgeAll(asked: readonly Asked[]): Promise<readonly Found[]> {
   }
 }
 
-const found = await judgeAll(everyChange(subject, args.includes("--cells")));
+/** So many of the changes, drawn by the seed. */
+function drawn(all: readonly Asked[]): readonly Asked[] {
+  const random = randomOf("rule mutation");
+  const order = all.map((one) => ({ one, place: random() })).sort((a, b) => a.place - b.place);
+  return order.slice(0, sample).map(({ one }) => one);
+}
+
+const found = await judgeAll(drawn(everyChange(subject, args.includes("--cells"))));
 const silent = found.filter(({ noticedBy, listed: reason }) => noticedBy === null && reason === null);
 for (const { kind, rule, change, declaration } of silent) {
   const differ = kind === "formula" ? drawsThatDiffer(rule, declaration) : null;
   console.log(`${rule}  ${change}${differ === null ? "" : `  (${differ} of 300 draws differ)`}`);
 }
+if (Number.isFinite(sample)) console.log(`a sample by seed ${seed}`);
 const stale = listed.filter(({ rule, change }) =>
   found.some((one) => one.rule === rule && one.change === change && one.noticedBy !== null),
 );
