@@ -19,12 +19,14 @@ export const expect = chai.expect;
 const path: string[] = [];
 const PROPERTY_RUNS = 25;
 const SEED = 1;
+const LONGEST_TITLE = 80;
 
 type Body = (...values: never[]) => unknown;
 
 function titled(name: string, values: unknown): string {
-  const row = String(JSON.stringify(values));
-  return name.includes("$") || name.includes("%") ? `${name} ${row.slice(0, 80)}` : name;
+  return name.includes("$") || name.includes("%")
+    ? `${name} ${JSON.stringify([values]).slice(0, LONGEST_TITLE)}`
+    : name;
 }
 
 function each(declare: (name: string, body: () => unknown) => void) {
