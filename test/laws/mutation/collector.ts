@@ -23,7 +23,7 @@ const LONGEST_TITLE = 80;
 
 type Body = (...values: never[]) => unknown;
 
-  const row = JSON.stringify(values);
+function titled(name: string, values: unknown): string {
   return name.includes("$") || name.includes("%")
     ? `${name} ${JSON.stringify([values]).slice(0, LONGEST_TITLE)}`
     : name;
