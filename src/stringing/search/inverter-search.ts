@@ -1,7 +1,8 @@
-import { CostTable, leastSum } from "./cost-table.js";
 import { corridor, evenOrder, type Reach } from "./corridor.js";
+import { type Bound, InverterBounds } from "./inverter-bounds.js";
 import type { InverterTable } from "./inverter-table.js";
 import { type Column, type PricedColumns, pricedColumns } from "./priced-columns.js";
+import type { Multipliers } from "./prices.js";
 import {
   type Assignment,
   compare,
@@ -51,133 +52,173 @@ export class InverterSearch {
   readonly #order: readonly number[];
   readonly #columns: readonly PricedColumns[];
   readonly #tables: readonly InverterTable[];
-  /** The least priced cost of the inverters from one on, by all the modules that are left: the pooled bound. */
-  readonly #from: readonly CostTable[];
+  readonly #bounds: InverterBounds;
+  /** The same under multipliers for other proportions of what is left. */
+  readonly #others: readonly InverterBounds[];
   readonly #trackersFrom: readonly number[];
   readonly #price: Cost;
   readonly #roofs: RoofTables | null;
+  readonly #start: readonly [number, number];
 
-  /**
-   * @param price - what a module of the second roof is credited with over one of the first; any price gives a bound that holds
-   * @param roofs - tables for a second bound; `null` where strings of several roofs may share a tracker
-   */
-  constructor(problem: Problem, tables: ReadonlyMap<string, InverterTable>, price: Cost, roofs: RoofTables | null) {
+  /** @param roofs - tables for a further bound; `null` where strings of several roofs may share a tracker */
+  constructor(
+    problem: Problem,
+    tables: ReadonlyMap<string, InverterTable>,
+    [multipliers, ...others]: readonly [Multipliers, ...Multipliers[]],
+    roofs: RoofTables | null,
+  ) {
     this.#problem = problem;
-    this.#price = price;
+    this.#price = multipliers.difference;
     this.#roofs = problem.roofs.length === 1 ? null : roofs;
+    this.#start = [problem.roofs[0]!, problem.roofs[1] ?? 0];
     this.#order = evenOrder(problem);
-    const priced = new Map([...tables].map(([model, table]) => [model, pricedColumns(table, price)]));
+    const priced = new Map([...tables].map(([model, table]) => [model, pricedColumns(table, this.#price)]));
     const units = this.#order.map((index) => problem.units[index]!);
     this.#tables = units.map((unit) => tables.get(modelOf(unit))!);
     this.#columns = units.map((unit) => priced.get(modelOf(unit))!);
-    this.#from = pooled(problem, this.#columns, price);
+    this.#bounds = new InverterBounds(problem, this.#tables, multipliers);
+    this.#others = others.map((each) => new InverterBounds(problem, this.#tables, each));
     const counts = units.map(({ trackers }) => trackers.length);
     this.#trackersFrom = [...counts, 0].map((_, index) => counts.slice(index).reduce((sum, count) => sum + count, 0));
   }
 
   /** What no stringing can cost less than. */
   bound(): Cost {
-    const [first, second = 0] = this.#problem.roofs as [number, number?];
-    return this.#boundOf(0, first, second, NOTHING, IMPOSSIBLY_HIGH);
+    return this.#boundOf(0, ...this.#start, NOTHING, UNLIMITED);
   }
 
   walk({ width, limit, budget }: Reins): Walked {
-    const [first, second = 0] = this.#problem.roofs as [number, number?];
+    const [first, second] = this.#start;
     const units = this.#columns.length;
-    const within = corridor(this.#problem, this.#reach(limit), this.#unplaced(limit));
+    const whole = width === Infinity;
+    const within = whole ? corridor(this.#problem, this.#reach(limit), this.#unplaced(limit)) : null;
     let layer: readonly Node[] = [{ first, second, cost: NOTHING, bound: this.bound(), parent: null, column: null }];
-    let complete = true;
     let looked = 0;
     for (let unit = 0; unit < units; unit += 1) {
       const found = new Map<number, Node>();
-      const most = width === Infinity ? Infinity : width * CANDIDATES;
       for (const node of layer) {
-        looked += this.#expand(node, unit, limit, most, found, (a, b) => within(unit + 1, first - a, second - b));
+        looked += within
+          ? this.#expand(node, unit, limit, found, (a, b) => within(unit + 1, first - a, second - b))
+          : this.#promising(node, unit, limit, width, found);
         if (looked > budget) return { assignment: null, cost: null, complete: false };
       }
-      if (width === Infinity) layer = [...found.values()];
-      else {
-        complete = false;
-        layer = this.#best([...found.values()], unit + 1, width, limit);
-      }
+      layer = whole ? [...found.values()] : this.#best([...found.values()], unit + 1, width, limit);
     }
     const best = layer.reduce<Node | null>(
       (least, node) => (least && !isLess(node.cost, least.cost) ? least : node),
       null,
     );
-    return { assignment: best ? this.#assignmentOf(best) : null, cost: best?.cost ?? null, complete };
+    return { assignment: best ? this.#assignmentOf(best) : null, cost: best?.cost ?? null, complete: whole };
   }
 
-  #pooledAt(unit: number, first: number, second: number): Cost {
-    return sumOf(this.#from[unit]!.get(first + second), times(this.#price, second));
-  }
-
+  /** The bounds in turn, the quick ones first, until one of them shows that a node cannot beat the limit. */
   #boundOf(unit: number, first: number, second: number, cost: Cost, limit: Cost): Cost {
     if (unit === this.#columns.length) return cost;
-    const simple = this.#pooledAt(unit, first, second);
-    if (!this.#roofs || !isLess(sumOf(cost, simple), limit)) return sumOf(cost, simple);
+    const [a, b, c] = this.#bounds.pooled(unit, first, second);
+    const quick = { a, b, c };
+    this.#raise(quick, unit, first, second);
+    let rest: Cost = [quick.a, quick.b, quick.c];
+    if (!this.#roofs || !isLess(sumOf(cost, rest), limit)) return sumOf(cost, rest);
     const trackers = this.#trackersFrom[unit]!;
-    const apart = larger(simple, this.#roofs.apart([first, second], trackers));
-    if (!isLess(sumOf(cost, apart), limit)) return sumOf(cost, apart);
-    return sumOf(cost, larger(apart, this.#roofs.bound(trackers, [first, second])));
+    rest = larger(rest, this.#roofs.apart([first, second], trackers));
+    if (!isLess(sumOf(cost, rest), limit)) return sumOf(cost, rest);
+    return sumOf(cost, larger(rest, this.#roofs.bound(trackers, [first, second])));
   }
 
-  /** Adds what may follow a node, the most promising numbers of modules first; says how many columns were looked at. */
-  #expand(
-    node: Node,
-    unit: number,
-    limit: Cost,
-    most: number,
-    found: Map<number, Node>,
-    within: (first: number, second: number) => boolean,
-  ): number {
-    const { least, byModules } = this.#columns[unit]!;
+  /** Raises a bound of what is left to what the quick bounds say of it. */
+  #raise(bound: Bound, unit: number, first: number, second: number): void {
+    this.#bounds.raise(bound, unit, first, second, false);
+    for (const bounds of this.#others) bounds.raise(bound, unit, first, second, true);
+  }
+
+  /** The numbers of modules that the next inverter may take, with what a stringing that goes on so must cost at least. */
+  #counts(node: Node, unit: number, limit: Cost): { modules: number; bound: Cost }[] {
+    const { least } = this.#columns[unit]!;
     const base = sumOf(node.cost, times(this.#price, node.second));
     const left = node.first + node.second;
-    const after = this.#from[unit + 1]!;
-    const whole = most === Infinity;
-    const width = (this.#problem.roofs[1] ?? 0) + 1;
-    let looked = 0;
-    let added = 0;
+    const after = this.#bounds.pooledFrom(unit + 1);
     const counts: { modules: number; bound: Cost }[] = [];
     for (let modules = 0; modules <= Math.min(left, least.size - 1); modules += 1) {
       if (!least.has(modules)) continue;
       const bound = sumOf(base, sumOf(least.get(modules), after.get(left - modules)));
       if (isLess(bound, limit)) counts.push({ modules, bound });
     }
-    if (!whole) counts.sort((a, b) => compare(a.bound, b.bound) || b.modules - a.modules);
-    for (const { modules, bound } of counts) {
-      if (added >= most) break;
+    return counts;
+  }
+
+  /** Adds everything that may follow a node and beat the limit; says how many columns were looked at. */
+  #expand(
+    node: Node,
+    unit: number,
+    limit: Cost,
+    found: Map<number, Node>,
+    within: (first: number, second: number) => boolean,
+  ): number {
+    const { byModules } = this.#columns[unit]!;
+    let looked = 0;
+    for (const { modules, bound } of this.#counts(node, unit, limit)) {
       for (const column of byModules[modules]!) {
         looked += 1;
-        const hope = sumOf(bound, column.excess);
-        if (!isLess(hope, limit)) break;
+        if (!isLess(sumOf(bound, column.excess), limit)) break;
         const [first, second] = [node.first - column.first, node.second - column.second];
-        if (first < 0 || second < 0 || (whole && !within(first, second))) continue;
-        const key = first * width + second;
+        if (first < 0 || second < 0 || !within(first, second)) continue;
+        const key = first * (this.#start[1] + 1) + second;
         const cost = sumOf(node.cost, column.cost);
         const known = found.get(key);
         if (known && !isLess(cost, known.cost)) continue;
-        const sure = whole ? this.#boundOf(unit + 1, first, second, cost, limit) : hope;
-        if (!isLess(sure, limit)) continue;
-        found.set(key, { first, second, cost, bound: sure, parent: node, column });
-        added += 1;
+        const sure = this.#boundOf(unit + 1, first, second, cost, limit);
+        if (isLess(sure, limit)) found.set(key, { first, second, cost, bound: sure, parent: node, column });
       }
     }
     return looked;
   }
 
+  /** Adds the most promising of what may follow a node. */
+  #promising(node: Node, unit: number, limit: Cost, width: number, found: Map<number, Node>): number {
+    const { byModules } = this.#columns[unit]!;
+    const last = unit + 1 === this.#columns.length;
+    const top: Node[] = [];
+    let looked = 0;
+    const order = this.#ranked;
+    const most = Math.min(width, EACH);
+    const rest = { a: 0, b: 0, c: 0 };
+    for (const { modules, bound } of this.#counts(node, unit, limit).sort((a, b) => compare(a.bound, b.bound))) {
+      if (top.length === most && isLess(top.at(-1)!.bound, bound)) break;
+      for (const column of byModules[modules]!) {
+        looked += 1;
+        const hope = sumOf(bound, column.excess);
+        if (top.length === most && isLess(top.at(-1)!.bound, hope)) break;
+        const [first, second] = [node.first - column.first, node.second - column.second];
+        if (first < 0 || second < 0) continue;
+        const cost = sumOf(node.cost, column.cost);
+        [rest.a, rest.b, rest.c] = [hope[0] - cost[0], hope[1] - cost[1], hope[2] - cost[2]];
+        if (!last) this.#raise(rest, unit + 1, first, second);
+        const sure: Cost = [cost[0] + rest.a, cost[1] + rest.b, cost[2] + rest.c];
+        if (isLess(sure, limit)) insert(top, { first, second, cost, bound: sure, parent: node, column }, most, order);
+      }
+    }
+    for (const next of top) {
+      const key = next.first * (this.#start[1] + 1) + next.second;
+      const known = found.get(key);
+      if (!known || isLess(next.cost, known.cost)) found.set(key, next);
+    }
+    return looked;
+  }
+
   // Of equals those come first that leave both roofs in the proportion in which they began.
+  readonly #ranked = (a: Node, b: Node): number => compare(a.bound, b.bound) || this.#off(a) - this.#off(b);
+
+  #off({ first, second }: Node): number {
+    return Math.abs(first * this.#start[1] - second * this.#start[0]);
+  }
+
   #best(nodes: Node[], unit: number, width: number, limit: Cost): readonly Node[] {
-    const [firsts, seconds = 0] = this.#problem.roofs as [number, number?];
-    const off = ({ first, second }: Node): number => Math.abs(first * seconds - second * firsts);
-    const order = (a: Node, b: Node): number => compare(a.bound, b.bound) || off(a) - off(b);
     return nodes
-      .sort(order)
+      .sort(this.#ranked)
       .slice(0, width * REFINED)
       .map((node) => ({ ...node, bound: this.#boundOf(unit, node.first, node.second, node.cost, limit) }))
       .filter(({ bound }) => isLess(bound, limit))
-      .sort(order)
+      .sort(this.#ranked)
       .slice(0, width);
   }
 
@@ -191,16 +232,14 @@ export class InverterSearch {
       range[0] = Math.min(range[0], value);
       range[1] = Math.max(range[1], value);
     };
-    const one = new Set(this.#columns).size === 1;
-    const [firsts, seconds = 0] = this.#problem.roofs as [number, number?];
-    const base = times(this.#price, seconds);
-    for (const { byModules, least } of new Set(this.#columns)) {
+    const alike = new Set(this.#columns).size === 1;
+    const [firsts, seconds] = this.#start;
+    for (const { byModules } of new Set(this.#columns)) {
       for (const [modules, columns] of byModules.entries()) {
-        if (columns.length === 0 || modules > firsts + seconds) continue;
-        const bound = sumOf(base, sumOf(least.get(modules), this.#from[1]!.get(firsts + seconds - modules)));
-        for (const { first, second, excess } of columns) {
+        for (const { first, second, cost } of columns) {
+          if (first > firsts || second > seconds) continue;
           // Only where all inverters are alike may any of them be tried as the first.
-          if (one && !isLess(sumOf(bound, excess), limit)) break;
+          if (alike && !isLess(this.#boundOf(1, firsts - first, seconds - second, cost, limit), limit)) continue;
           widen(reach.first, first);
           widen(reach.second, second);
           widen(reach.both, modules);
@@ -212,7 +251,7 @@ export class InverterSearch {
 
   /** Modules that a stringing cheaper than the limit may leave unplaced. */
   #unplaced(limit: Cost): number {
-    const total = this.#problem.roofs.reduce((sum, modules) => sum + modules, 0);
+    const total = this.#start[0] + this.#start[1];
     return limit[0] === Infinity ? total : Math.max(0, total + Math.ceil(limit[0] / this.#problem.worth));
   }
 
@@ -226,23 +265,16 @@ export class InverterSearch {
   }
 }
 
-const CANDIDATES = 40;
 const REFINED = 4;
-const IMPOSSIBLY_HIGH: Cost = [Infinity, Infinity, Infinity];
+/** Most that are kept of what may follow one node. */
+const EACH = 48;
+const UNLIMITED: Cost = [Infinity, Infinity, Infinity];
 
-/** An exact search over the inverters and all modules left, as if they lay on one roof. */
-function pooled({ roofs }: Problem, columns: readonly PricedColumns[], price: Cost): readonly CostTable[] {
-  const total = roofs.reduce((sum, modules) => sum + modules, 0);
-  const end = new CostTable(total + 1, 0);
-  // Modules that are never placed are credited too; the dearest credit keeps the bound below all.
-  const credit = larger(price, NOTHING);
-  for (let left = 0; left <= total; left += 1) end.set(left, times(credit, -left));
-  const tables = [end];
-  for (const { least } of columns.toReversed()) {
-    const table = new CostTable(total + 1, Infinity);
-    for (let left = 0; left <= total; left += 1)
-      table.set(left, leastSum(least, 0, tables[0]!, left, Math.min(left, least.size - 1)));
-    tables.unshift(table);
-  }
-  return tables;
+/** Puts a node into a short sorted list. */
+function insert(list: Node[], node: Node, most: number, order: (a: Node, b: Node) => number): void {
+  let at = list.length;
+  while (at > 0 && order(node, list[at - 1]!) < 0) at -= 1;
+  if (at >= most) return;
+  list.splice(at, 0, node);
+  if (list.length > most) list.pop();
 }

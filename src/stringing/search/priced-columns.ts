@@ -21,16 +21,13 @@ export interface PricedColumns {
 
 /** Sorts the columns of an inverter; `price` is what a module of the second roof is credited with. */
 export function pricedColumns(table: InverterTable, price: Cost): PricedColumns {
-  const size = table.firsts + table.seconds + 1;
-  const least = new CostTable(size, Infinity);
-  const found: Omit<Column, "excess">[][] = Array.from({ length: size }, () => []);
+  const least = leastPriced(table, price);
+  const found: Omit<Column, "excess">[][] = Array.from({ length: least.size }, () => []);
   for (let first = 0; first <= table.firsts; first += 1) {
     for (let second = 0; second <= table.seconds; second += 1) {
       const cost = table.at(first, second);
       if (cost[0] === Infinity) continue;
       found[first + second]!.push({ first, second, cost });
-      const priced = less(cost, times(price, second));
-      if (isLess(priced, least.get(first + second))) least.set(first + second, priced);
     }
   }
   const byModules = found.map((columns, modules) =>
@@ -42,4 +39,18 @@ export function pricedColumns(table: InverterTable, price: Cost): PricedColumns 
       .sort((a, b) => compare(a.excess, b.excess)),
   );
   return { byModules, least };
+}
+
+/** The least priced cost of an inverter by the number of modules. */
+export function leastPriced(table: InverterTable, price: Cost): CostTable {
+  const least = new CostTable(table.firsts + table.seconds + 1, Infinity);
+  for (let first = 0; first <= table.firsts; first += 1) {
+    for (let second = 0; second <= table.seconds; second += 1) {
+      const cost = table.at(first, second);
+      if (cost[0] === Infinity) continue;
+      const priced = less(cost, times(price, second));
+      if (isLess(priced, least.get(first + second))) least.set(first + second, priced);
+    }
+  }
+  return least;
 }

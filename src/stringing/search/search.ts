@@ -1,7 +1,8 @@
 import { InverterSearch, type Reins, type Walked } from "./inverter-search.js";
 import { InverterTable } from "./inverter-table.js";
+import { isLarge, searchInParts } from "./in-parts.js";
 import { pack } from "./packing.js";
-import { priceOf } from "./prices.js";
+import { allMultipliersOf } from "./prices.js";
 import {
   type Assignment,
   type Cost,
@@ -15,10 +16,11 @@ import {
   type Problem,
 } from "./problem.js";
 import { RoofTables } from "./roof-tables.js";
+import { TrackerBound } from "./tracker-bound.js";
 import { TrackerSearch } from "./tracker-search.js";
 
 /** How much work a search may do before it settles for the best that it has. */
-export interface Effort {
+interface Effort {
   /** Widths of the quick walks that come before the complete one. */
   readonly widths: readonly number[];
   /** Partial stringings that the complete walk may look at. */
@@ -28,13 +30,23 @@ export interface Effort {
 }
 
 /** Enough for the sizes that are promised. */
-export const USUAL_EFFORT: Effort = { widths: [8, 64], budget: 10_000_000, lastWidth: 512 };
+const USUAL_EFFORT: Effort = { widths: [8, 64], budget: 4_000_000, lastWidth: 256 };
+/** For many roofs on many trackers, where each step is dear. */
+const SMALL_EFFORT: Effort = { widths: [8], budget: 400_000, lastWidth: 24 };
+const MANY = 300;
+
+function effortFor({ roofs, units }: Problem): Effort {
+  const trackers = units.reduce((sum, unit) => sum + unit.trackers.length, 0);
+  return roofs.length > 2 && roofs.length * trackers > MANY ? SMALL_EFFORT : USUAL_EFFORT;
+}
 
 /**
  * Finds the assignment of least cost. Strings of several roofs on one tracker are tried only where they could place more
  * modules or save a fuse, since one such tracker costs more than anything that comes after.
  */
-export function search(problem: Problem, effort: Effort = USUAL_EFFORT): Found {
+export function search(problem: Problem): Found {
+  if (isLarge(problem)) return searchInParts(problem, search);
+  const effort = effortFor(problem);
   const plain = { ...problem, kinds: problem.kinds.map((ways) => ways.map((way) => (way.mixed ? null : way))) };
   const kept = plain.kinds.map((ways) => ways.flatMap((way, index) => (way ? [index] : [])));
   const unmixed: Problem = { ...problem, kinds: plain.kinds.map((ways) => ways.flatMap((way) => way ?? [])) };
@@ -45,8 +57,12 @@ export function search(problem: Problem, effort: Effort = USUAL_EFFORT): Found {
     assignment: found.assignment.map((way, at) => (way < 0 ? way : kept[kinds[at]!]![way]!)),
   };
   if (problem.kinds.every((ways) => ways.every(({ mixed }) => !mixed))) return first;
-  const all = solve(problem, effort, false, first);
-  return all;
+  // A tracker for strings of several roofs costs one in the first word, after modules and fuses: it can only be worth its
+  // while where the first word may still fall.
+  const total = problem.roofs.reduce((sum, modules) => sum + modules, 0);
+  const prices = problem.roofs.map(() => NOTHING);
+  const [least] = new TrackerBound(problem, prices).at(0, 0, problem.roofs, total, Infinity);
+  return first.cost[0] <= least ? first : solve(problem, effort, false, first);
 }
 
 interface Walker {
@@ -68,8 +84,6 @@ function solve(problem: Problem, { widths, budget, lastWidth }: Effort, unmixed:
     const cost = costOf(problem, assignment);
     if (isLess(cost, best.cost)) best = { assignment, cost };
   };
-  // A tracker for strings of several roofs costs one in the first word, after modules and fuses.
-  if (known && best.cost[0] <= bound[0]) return { ...best, bound: known.bound };
   if (roofs) settle(pack(problem, roofs.pieces(trackers, problem.roofs)));
   for (const width of [...widths, Infinity, lastWidth]) {
     if (isSame(best.cost, bound)) break;
@@ -94,5 +108,5 @@ function walkerFor(problem: Problem, roofs: RoofTables | null): Walker {
   const tables = new Map<string, InverterTable>();
   for (const unit of problem.units)
     if (!tables.has(modelOf(unit))) tables.set(modelOf(unit), new InverterTable(problem, unit));
-  return new InverterSearch(problem, tables, priceOf(problem, tables), roofs);
+  return new InverterSearch(problem, tables, allMultipliersOf(problem, tables), roofs);
 }

@@ -63,8 +63,8 @@ export class TrackerSearch {
   }
 
   walk({ width, limit, budget }: Reins): Walked {
+    const whole = width === Infinity;
     let layer: readonly Node[] = [this.#root()];
-    let complete = true;
     let looked = 0;
     for (let depth = 0; depth < this.#places.length; depth += 1) {
       const found = new Map<string, Node>();
@@ -74,23 +74,29 @@ export class TrackerSearch {
           const key = keyOf(next);
           const known = found.get(key);
           if (known && !isLess(next.cost, known.cost)) continue;
-          const sure = { ...next, bound: this.#boundOf(depth + 1, next, limit) };
-          if (isLess(sure.bound, limit)) found.set(key, sure);
+          const bound = whole ? this.#boundOf(depth + 1, next, limit) : this.#quickBound(depth + 1, next);
+          if (isLess(bound, limit)) found.set(key, { ...next, bound });
         }
         if (looked > budget) return { assignment: null, cost: null, complete: false };
       }
-      const nodes = [...found.values()];
-      if (nodes.length > width) complete = false;
-      layer =
-        nodes.length > width
-          ? nodes.sort((a, b) => compare(a.bound, b.bound) || a.modulesLeft - b.modulesLeft).slice(0, width)
-          : nodes;
+      layer = whole ? [...found.values()] : this.#best([...found.values()], depth + 1, width, limit);
     }
     const best = layer.reduce<Node | null>(
       (least, node) => (least && !isLess(node.cost, least.cost) ? least : node),
       null,
     );
-    return { assignment: best ? assignmentOf(best) : null, cost: best?.cost ?? null, complete };
+    return { assignment: best ? assignmentOf(best) : null, cost: best?.cost ?? null, complete: whole };
+  }
+
+  #best(nodes: Node[], depth: number, width: number, limit: Cost): readonly Node[] {
+    const order = (a: Node, b: Node): number => compare(a.bound, b.bound) || a.modulesLeft - b.modulesLeft;
+    return nodes
+      .sort(order)
+      .slice(0, width * REFINED)
+      .map((node) => ({ ...node, bound: this.#boundOf(depth, node, limit) }))
+      .filter(({ bound }) => isLess(bound, limit))
+      .sort(order)
+      .slice(0, width);
   }
 
   /**
@@ -149,15 +155,25 @@ export class TrackerSearch {
     return found;
   }
 
-  #boundOf(depth: number, { left, modulesLeft, power, cost }: Omit<Node, "bound">, limit: Cost): Cost {
+  /** What the rest must cost at least, by the bounds that are quick to find. */
+  #quickBound(depth: number, { left, modulesLeft, power, cost }: Omit<Node, "bound">): Cost {
     const place = this.#places[depth];
     if (!place) return cost;
     const pooled = this.#pooled.at(place.unit, place.position, left, modulesLeft, place.limit - power);
-    if (!this.#roofs || !isLess(sumOf(cost, pooled), limit)) return sumOf(cost, pooled);
-    return sumOf(cost, larger(pooled, this.#roofs.bound(this.#places.length - depth, left)));
+    return sumOf(cost, this.#roofs ? larger(pooled, this.#roofs.apart(left, this.#places.length - depth)) : pooled);
+  }
+
+  #boundOf(depth: number, node: Omit<Node, "bound">, limit: Cost): Cost {
+    const quick = this.#quickBound(depth, node);
+    const rest = this.#places.length - depth;
+    // The dearer bound takes time by the square of the trackers that are left.
+    if (!this.#roofs || rest === 0 || rest > MOST_SHARED || !isLess(quick, limit)) return quick;
+    return larger(quick, sumOf(node.cost, this.#roofs.bound(rest, node.left)));
   }
 }
 
+const REFINED = 4;
+const MOST_SHARED = 60;
 const UNLIMITED: Cost = [Infinity, Infinity, Infinity];
 
 /** What makes two partial stringings the same for all that follows. */
