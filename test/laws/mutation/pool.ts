@@ -1,7 +1,9 @@
 import { Worker } from "node:worker_threads";
-import type { Answer, Given, Question } from "./worker.js";
+import { mailboxOf } from "./mailbox.js";
+import type { Answer, AtWork, Given, Question } from "./worker.js";
 
-const PATIENCE = 10_000;
+// With one judge, which takes three seconds at most where nothing is changed.
+const PATIENCE = 30_000;
 const START_PATIENCE = 900_000;
 
 interface Hand {
@@ -12,30 +14,14 @@ interface Hand {
 /** Starts a worker on a bundle; it is ready once it has run every judge on the unchanged rules. */
 async function hire(bundle: string, given: Given): Promise<Hand> {
   const worker = new Worker(bundle, { workerData: given });
-  const next = <T>(patience: number): Promise<T> =>
-    new Promise((resolve, reject) => {
-      const settle = (): void => {
-        clearTimeout(timer);
-        worker.off("message", take);
-        worker.off("error", fail);
-      };
-      const take = (message: T): void => {
-        settle();
-        resolve(message);
-      };
-      const fail = (error: Error): void => {
-        settle();
-        reject(error);
-      };
-      const timer = setTimeout(() => fail(new Error("no answer in time")), patience);
-      worker.on("message", take);
-      worker.on("error", fail);
-    });
-  await next(START_PATIENCE);
+  const mail = mailboxOf(worker);
+  await mail.next(START_PATIENCE);
   const ask = async (question: Question): Promise<Answer> => {
-    const answer = next<Answer>(PATIENCE);
     worker.postMessage(question);
-    return answer;
+    for (;;) {
+      const message = await mail.next<Answer | AtWork>(PATIENCE);
+      if (!("judge" in message)) return message;
+    }
   };
   return { worker, ask };
 }

@@ -74,10 +74,9 @@ for (const { kind, rule, change, declaration } of silent) {
   console.log(`${rule}  ${change}${differ === null ? "" : `  (${differ} of 300 draws differ)`}`);
 }
 if (Number.isFinite(sample)) console.log(`a sample by seed ${seed}`);
-const stale = listed.filter(({ rule, change }) =>
-  found.some((one) => one.rule === rule && one.change === change && one.noticedBy !== null),
-);
-for (const { rule, change } of stale) console.log(`${rule}  ${change}: is listed, but noticed`);
+const stale = found.filter(({ noticedBy, listed: reason }) => noticedBy !== null && reason !== null);
+for (const { rule, change, noticedBy } of stale)
+  console.log(`${rule}  ${change}: is listed, but noticed by ${noticedBy}`);
 const used = found.filter(({ noticedBy, listed: reason }) => noticedBy === null && reason !== null).length;
 console.log(
   `${found.length} changes, ${found.length - silent.length - used} noticed, ${used} listed, ${silent.length} not`,

@@ -19,6 +19,12 @@ export interface Question {
   readonly declaration: object;
 }
 
+/** The judge that is at work on a question. */
+export interface AtWork {
+  readonly number: number;
+  readonly judge: string;
+}
+
 /** The judge that noticed, or `null` where none did. */
 export interface Answer {
   readonly number: number;
@@ -87,18 +93,39 @@ const makers = { formula, condition, table } as unknown as Record<
   (declaration: object) => { readonly real: (input: never) => unknown }
 >;
 
-async function answer(list: readonly Judge[], { number, rule, kind, declaration }: Question): Promise<Answer> {
+/** Whether a judge fails with a rule replaced by another. */
+async function fails(judge: Judge, id: string, kind: Question["kind"], declaration: object): Promise<boolean> {
   // The makers of the bundle give live rules; the one beneath is the twin.
-  const { real } = makers[kind](declaration);
+  state.changed = { id, rule: makers[kind](declaration).real };
+  try {
+    await judge.run();
+    return false;
+  } catch {
+    return true;
+  } finally {
+    state.changed = null;
+  }
+}
+
+const pedants = new Map<string, boolean>();
+
+// A judge that compares whole records notices that a declaration is another one, whatever it computes: that is no notice.
+async function isPedant(judge: Judge, id: string, kind: Question["kind"]): Promise<boolean> {
+  const key = `${id} ${judge.name}`;
+  const known = pedants.get(key);
+  if (known !== undefined) return known;
+  const same = { ...catalogue().rules.get(id)!.declaration, note: "the same rule with another note" };
+  const found = await fails(judge, id, kind, same);
+  pedants.set(key, found);
+  return found;
+}
+
+async function answer(list: readonly Judge[], { number, rule, kind, declaration }: Question): Promise<Answer> {
   for (const judge of list) {
     if (!judge.calls.has(rule)) continue;
-    state.changed = { id: rule, rule: real };
-    try {
-      await judge.run();
-    } catch {
+    parentPort!.postMessage({ number, judge: judge.name } satisfies AtWork);
+    if ((await fails(judge, rule, kind, declaration)) && !(await isPedant(judge, rule, kind))) {
       return { number, noticedBy: judge.name };
-    } finally {
-      state.changed = null;
     }
   }
   return { number, noticedBy: null };
