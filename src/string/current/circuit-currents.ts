@@ -44,7 +44,7 @@ export const stringCableCurrentWithoutDevice = /* @__PURE__ */ formula({
     maximumCurrent: { unit: "A", symbol: "I_max", about: "maximum current of one string", from: 0, usual: [0.1, 80] },
   },
   gives: { unit: "A", symbol: "I_z,min" },
-  expression: "strings < 2 ? maximumCurrent : (strings - 1) * maximumCurrent",
+  expression: "max(strings - 1, 1) * maximumCurrent",
   source: [
     { in: "AS/NZS 5033:2021", clause: "current rating of circuits", grade: "memory" },
     { in: "IEC 62548:2016", clause: "current rating of circuits", grade: "memory" },

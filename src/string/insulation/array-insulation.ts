@@ -99,7 +99,7 @@ export const residualCurrentLimit = /* @__PURE__ */ formula({
     smallPower: { value: "30", unit: "kVA", symbol: "30 kVA", about: "rating up to which an inverter is small; above, the limit grows in proportion", source: [{ in: "IEC 62109-2:2011", clause: "4.8.3.5.1", grade: "memory" }] },
   },
   gives: { unit: "mA", symbol: "I_Δ" },
-  expression: "apparentPower <= smallPower ? smallLimit : smallLimit * apparentPower / smallPower",
+  expression: "smallLimit * max(apparentPower, smallPower) / smallPower",
   source: [{ in: "IEC 62109-2:2011", clause: "4.8.3.5.1", grade: "memory" }],
   unproven: { because: "no publication found", sought: "IEC 62109-2 residual current 300 mA 10 mA per kVA worked example" },
 });
