@@ -16,6 +16,7 @@ import {
   times,
 } from "./problem.js";
 import type { RoofTables } from "./roof-tables.js";
+import { insert, type Reins, type Walked } from "./walk.js";
 
 /** A partial stringing: the first inverters are settled. */
 interface Node {
@@ -25,25 +26,6 @@ interface Node {
   readonly bound: Cost;
   readonly parent: Node | null;
   readonly column: Column | null;
-}
-
-/** What a walk came to. */
-export interface Walked {
-  /** The best whole stringing that it met; `null` where none is cheaper than the limit. */
-  readonly assignment: Assignment | null;
-  readonly cost: Cost | null;
-  /** Whether nothing cheaper than what it met, or than the limit, can exist. */
-  readonly complete: boolean;
-}
-
-/** How far a walk goes. */
-export interface Reins {
-  /** Most partial stringings that are kept after each inverter. */
-  readonly width: number;
-  /** Only what is cheaper is of interest. */
-  readonly limit: Cost;
-  /** Most columns that are looked at in all. */
-  readonly budget: number;
 }
 
 /** The search inverter by inverter, for one or two roofs: exact dynamic programming over what is left of each. */
@@ -269,12 +251,3 @@ const REFINED = 4;
 /** Most that are kept of what may follow one node. */
 const EACH = 48;
 const UNLIMITED: Cost = [Infinity, Infinity, Infinity];
-
-/** Puts a node into a short sorted list. */
-function insert(list: Node[], node: Node, most: number, order: (a: Node, b: Node) => number): void {
-  let at = list.length;
-  while (at > 0 && order(node, list[at - 1]!) < 0) at -= 1;
-  if (at >= most) return;
-  list.splice(at, 0, node);
-  if (list.length > most) list.pop();
-}

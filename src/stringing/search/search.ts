@@ -1,4 +1,5 @@
-import { InverterSearch, type Reins, type Walked } from "./inverter-search.js";
+import { InverterSearch } from "./inverter-search.js";
+import type { Reins, Walked } from "./walk.js";
 import { InverterTable } from "./inverter-table.js";
 import { isLarge, searchInParts } from "./in-parts.js";
 import { pack } from "./packing.js";

@@ -10,7 +10,7 @@ import {
   sumOf,
   type Way,
 } from "./problem.js";
-import type { Reins, Walked } from "./inverter-search.js";
+import type { Reins, Walked } from "./walk.js";
 import type { RoofTables } from "./roof-tables.js";
 import { TrackerBound } from "./tracker-bound.js";
 
