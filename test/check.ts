@@ -30,6 +30,7 @@ const STEPS: readonly Step[] = [
   { name: "tests", command: "npm run --silent test" },
   { name: "audit", command: "npm run --silent audit" },
   { name: "audit pages", command: "npm run --silent audit:pages", unchanged: ["docs/audit"] },
+  { name: "rule mutation", command: "npm run --silent mutation:rules" },
   { name: "docs", command: "npm run --silent docs", unchanged: ["docs/guides/figures"] },
   { name: "browser", command: "npm run --silent test:browser" },
   { name: "build", command: "npm run --silent build" },
