@@ -116,3 +116,8 @@ export {
 export * from "./insulation/array-insulation.js";
 export * from "./insulation/ground-fault.js";
 export { type EarthFaultInput, type EarthFaultLimits, earthFaultLimits } from "./insulation/earth-fault-limits.js";
+export {
+  largestModuleCurrent,
+  shortCircuitCurrentServed,
+  type SourceConductor,
+} from "./current/largest-module-current.js";

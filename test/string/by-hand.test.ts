@@ -140,6 +140,16 @@ const rows: readonly (readonly [string, () => Quantity, string])[] = [
   ["residual, at the limit", () => string.residualCurrentLimit({ apparentPower: "30 kVA" }), "300"],
   ["residual, large", () => string.residualCurrentLimit({ apparentPower: "60 kVA" }), "600"],
   ["insulation", () => string.insulationBeforeConnection({ maximumVoltage: "990 V" }), "33000"],
+  [
+    "served, by the corrected ampacity",
+    () => string.shortCircuitCurrentServed({ correctedAmpacity: "14.35 A", terminalAmpacity: "20 A" }),
+    "11.48",
+  ],
+  [
+    "served, by the terminals",
+    () => string.shortCircuitCurrentServed({ correctedAmpacity: "40 A", terminalAmpacity: "20 A" }),
+    "12.8",
+  ],
   ["ground-fault voltage", () => string.groundFaultVoltage({}), "30"],
   ["ground-fault current", () => string.groundFaultCurrent({}), "8"],
 ];
