@@ -46,6 +46,7 @@ export const shortCircuitCurrentServed = /* @__PURE__ */ formula({
     { in: "Oregon LRT page:undated", clause: "table of largest short-circuit currents", grade: "original" },
     { in: "NFPA 70:2020", clause: "690.8(B)", grade: "copied", seen: "California Electrical Code:2022, 690.8(B)" },
   ],
+  unproven: { because: "no publication found", sought: "tables of largest module currents that print every assumption; the one found leaves out the rating of the insulation" },
 });
 
 /** A source-circuit conductor in a raceway, cable or the earth, and where it lies. */

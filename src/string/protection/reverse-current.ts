@@ -50,6 +50,7 @@ export const largestReverseCurrent = /* @__PURE__ */ formula({
     { in: "IEC 62548-1:2023", clause: "6.5", grade: "memory" },
     { in: "IEC 60364-7-712:2017", clause: "712.433", grade: "memory" },
   ],
+  unproven: { because: "no publication found", sought: "reverse currents with 1.25 and back-feed in an edited publication; the form without them is proven as string/reverse-current" },
 });
 
 /** Does the module bear the current that the other strings can drive backwards through it? @function */

@@ -23,6 +23,7 @@ export const moduleRatingLeft = /* @__PURE__ */ formula({
     { in: "Alternative energy forum 974:undated", clause: "answer after Wiles, Suggested Practices, p. 132", grade: "copied" },
     { in: "IEC 62548:2016", clause: "6.5", grade: "memory" },
   ],
+  unproven: { because: "no publication found", sought: "several strings on one device in an edited publication; a forum answer works the sum the other way round" },
 });
 
 /**
@@ -48,4 +49,5 @@ export const moduleRatingNeeded = /* @__PURE__ */ formula({
     { in: "Alternative energy forum 974:undated", clause: "answer after Wiles, Suggested Practices, p. 132", grade: "copied" },
     { in: "NFPA 70:2020", clause: "690.8(D)", grade: "copied", seen: "California Electrical Code:2022, 690.8(D)" },
   ],
+  unproven: { because: "no publication found", sought: "several strings on one device in an edited publication; the one found is a forum answer" },
 });

@@ -23,6 +23,7 @@ export const longestString = /* @__PURE__ */ formula({
     { in: "GuidEnR course:2011", clause: "step 2, number of modules in series", grade: "original" },
   ],
   note: "explains a count; what decides it is the condition itself, met at this count and not at the next",
+  unproven: { because: "no publication found", sought: "sizings that print the limit and the cold voltage of one module side by side; those found are recalled or print the string alone" },
 });
 
 /**
@@ -48,4 +49,5 @@ export const shortestString = /* @__PURE__ */ formula({
     { in: "SEIAPI guideline:2012", clause: "minimum number of modules in a string", grade: "memory" },
   ],
   note: "explains a count; what decides it is the condition itself, met at this count and not at the one before",
+  unproven: { because: "no publication found", sought: "sizings that print the limit and the hot voltage of one module side by side; those found are recalled" },
 });

@@ -20,6 +20,7 @@ export const mppVoltageAtInverter = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "U_MPP,inv" },
   expression: "modules * mppVoltage * (1 - voltageDrop)",
   source: [{ in: "SEIAPI guideline:2012", clause: "minimum number of modules in a string", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "hot string voltages after the drop in their cables; the one found is recalled" },
 });
 
 /**
@@ -63,6 +64,7 @@ export const lowerLimitWithMargin = /* @__PURE__ */ formula({
   gives: { unit: "V", symbol: "m · U_MPP,min" },
   expression: "windowMargin * lowerMppVoltage",
   source: [{ in: "SEIAPI guideline:2012", clause: "minimum number of modules in a string", grade: "memory" }],
+  unproven: { because: "no publication found", sought: "sizings with a margin on the tracking range; the one found is recalled" },
 });
 
 /**
