@@ -13,7 +13,7 @@ import {
 import { declaredRules } from "../harness/declared-rules.js";
 
 describe("the catalogue", () => {
-  it("forgets no declared rule of any folder", () => {
+  it("forgets no declared rule of any folder", { timeout: 30_000 }, () => {
     const known = catalogue().rules;
     expect(
       declaredRules()
