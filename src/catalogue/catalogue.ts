@@ -19,6 +19,7 @@ export type Rule = AnyFormula | AnyTable | Series | AnyCondition | AnyModel;
 export interface Calculation {
   readonly kind: "calculation";
   readonly id: string;
+  /** The function itself. */
   readonly call: (...inputs: readonly unknown[]) => unknown;
 }
 
