@@ -46,9 +46,10 @@ const USUAL_NUMBER = 3;
 /**
  * Finds the stringings that use the most modules, and ranks them.
  *
- * The search is exact: dynamic programming over trackers and modules left. It proves its result for one or two roofs of
- * 5 000 modules on 40 inverters of six trackers, and for six roofs of 500; where it cannot, it says *best found* and
- * gives the bound.
+ * The search is exact: dynamic programming over trackers, inverters and modules left, closed by bounds that hold. Without
+ * array-power limits it proves its result for any number of roofs; with them for one or two roofs of 5 000 modules on 40
+ * inverters of six trackers and for six roofs of 500, unless the limits leave next to no room. Where it cannot prove its
+ * result, or the plant is larger still, it says *best found* and gives the bound.
  *
  * @throws InputError for roofs, inverters or ratings that cannot be ones
  * @example

@@ -2,6 +2,7 @@ import { InverterSearch } from "./inverter-search.js";
 import type { Reins, Walked } from "./walk.js";
 import { InverterTable } from "./inverter-table.js";
 import { isLarge, searchInParts } from "./in-parts.js";
+import { KindTables, kindsAreFew } from "./kind-tables.js";
 import { pack } from "./packing.js";
 import { allMultipliersOf } from "./prices.js";
 import {
@@ -32,13 +33,16 @@ interface Effort {
 
 /** Enough for the sizes that are promised. */
 const USUAL_EFFORT: Effort = { widths: [8, 64], budget: 4_000_000, lastWidth: 256 };
-/** For many roofs on many trackers, where each step is dear. */
+/** For more than two roofs, where each step is dear. */
+const ROOFS_EFFORT: Effort = { widths: [8, 32], budget: 300_000, lastWidth: 64 };
+/** And for many of them on many trackers. */
 const SMALL_EFFORT: Effort = { widths: [8], budget: 400_000, lastWidth: 24 };
 const MANY = 300;
 
 function effortFor({ roofs, units }: Problem): Effort {
   const trackers = units.reduce((sum, unit) => sum + unit.trackers.length, 0);
-  return roofs.length > 2 && roofs.length * trackers > MANY ? SMALL_EFFORT : USUAL_EFFORT;
+  if (roofs.length < 3) return USUAL_EFFORT;
+  return roofs.length * trackers > MANY ? SMALL_EFFORT : ROOFS_EFFORT;
 }
 
 /**
@@ -63,7 +67,23 @@ export function search(problem: Problem): Found {
   const total = problem.roofs.reduce((sum, modules) => sum + modules, 0);
   const prices = problem.roofs.map(() => NOTHING);
   const [least] = new TrackerBound(problem, prices).at(0, 0, problem.roofs, total, Infinity);
-  return first.cost[0] <= least ? first : solve(problem, effort, false, first);
+  const floor = Math.max(least, -problem.worth * mostPlaced(problem));
+  return first.cost[0] <= floor ? first : solve(problem, effort, false, first);
+}
+
+/** Modules that could be placed if each roof had all trackers to itself. */
+function mostPlaced({ roofs, kinds, units }: Problem): number {
+  return roofs.reduce((sum, modules, roof) => {
+    let reached = new Set([0]);
+    for (const kind of units.flatMap(({ trackers }) => trackers)) {
+      const taken = new Set(kinds[kind]!.map(({ uses }) => uses[roof]!));
+      const next = new Set(reached);
+      for (const used of reached) for (const more of taken) if (used + more <= modules) next.add(used + more);
+      if (next.size === reached.size) continue;
+      reached = next;
+    }
+    return sum + Math.max(...reached);
+  }, 0);
 }
 
 interface Walker {
@@ -86,6 +106,11 @@ function solve(problem: Problem, { widths, budget, lastWidth }: Effort, unmixed:
     if (isLess(cost, best.cost)) best = { assignment, cost };
   };
   if (roofs) settle(pack(problem, roofs.pieces(trackers, problem.roofs)));
+  if (roofs && kindsAreFew(problem)) {
+    const tables = new KindTables(problem);
+    bound = larger(bound, tables.bound());
+    settle(pack(problem, tables.pieces()));
+  }
   for (const width of [...widths, Infinity, lastWidth]) {
     if (isSame(best.cost, bound)) break;
     const { assignment, complete } = walker.walk({ width, limit: best.cost, budget });
