@@ -6,6 +6,7 @@ import { rankingRule, type Score } from "./ranking.js";
 import { type Assignment, isSame } from "./search/problem.js";
 import { search } from "./search/search.js";
 import { rankAll } from "./search/rank-all.js";
+import { tidy } from "./search/tidy.js";
 
 /** Equal strings of one roof on one tracker. */
 export interface StringingString {
@@ -95,7 +96,7 @@ export function findStringings(input: StringingInput): Stringings {
   });
 }
 
-/** Puts names to an assignment. */
+/** Puts names to an assignment, in a tidy order. */
 export function readStringing(
   { roofs, inverters }: StringingInput,
   { problem, scoreOf }: StringingModel,
@@ -105,10 +106,11 @@ export function readStringing(
     inverter.trackers.map((tracker) => ({ inverter: inverter.name, tracker: tracker.name })),
   );
   const kinds = problem.units.flatMap(({ trackers }) => trackers);
+  const tidied = tidy(problem, assignment);
   const left = [...problem.roofs];
   let cost: readonly [number, number, number] = [0, 0, 0];
   const strings: StringingString[] = [];
-  for (const [at, chosen] of assignment.entries()) {
+  for (const [at, chosen] of tidied.entries()) {
     const way: MeantWay | undefined = problem.kinds[kinds[at]!]![chosen];
     if (!way) continue;
     cost = [cost[0] + way.cost[0], cost[1] + way.cost[1], cost[2] + way.cost[2]];
