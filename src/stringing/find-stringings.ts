@@ -73,7 +73,7 @@ const USUAL_NUMBER = 3;
  *   }],
  * });
  * found.outcome; // "optimal"
- * found.stringings[0]?.strings.map(({ tracker, modules, count }) => `${tracker}: ${count} × ${modules}`).join(", "); // "A: 1 × 8, B: 1 × 19"
+ * found.stringings[0]?.strings.map(({ tracker, modules, count }) => `${tracker}: ${count} × ${modules}`).join(", "); // "A: 1 × 14, B: 1 × 13"
  * ```
  */
 export function findStringings(input: StringingInput): Stringings {
