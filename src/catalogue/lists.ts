@@ -66,5 +66,5 @@ export function sources(
   }
   return [...citedBy]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([key, ids]) => ({ ...(bibliography[key]), key, citedBy: [...ids] }));
+    .map(([key, ids]) => ({ ...bibliography[key], key, citedBy: [...ids] }));
 }
