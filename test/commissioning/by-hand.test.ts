@@ -101,5 +101,8 @@ describe("by hand", () => {
     // 1000 · e^−4 W/m², to the last digit that is kept: with a quarter, exactly nothing is left.
     const vanishing = { irradianceFactor: "0.25", irradiance: "18.31563888873418029371802127324124 W/m2" };
     expect(() => openCircuitVoltageInLightAtStandard({ ...dim, ...vanishing })).toThrow("vanish");
+    // Heat counts as well: 1 − 0.0099 · 95 − 0.3 · ln 2 = −0.149, where light alone would leave 0.79.
+    const hot = { openCircuitVoltageCoefficient: "-0.99 %/K", cellTemperature: "120 °C", irradiance: "500 W/m2" };
+    expect(() => openCircuitVoltageInLightAtStandard({ ...dim, ...hot })).toThrow("vanish");
   });
 });
