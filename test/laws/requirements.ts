@@ -30,7 +30,7 @@ function corners({ takes }: FormulaDeclaration, requirements: readonly string[],
   const names = requirements.flatMap((that) => namesIn(readExpression(that)));
   const tiny = Number(STEP);
   const ends = Object.entries(takes).flatMap(([name, take]) => {
-    if ("each" in take || !names.includes(name)) return [];
+    if (!names.includes(name)) return [];
     const low = take.from ?? (take.above === undefined ? (take.usual?.[0] ?? 0) : take.above + tiny);
     const high = take.to ?? (take.below === undefined ? (take.usual?.[1] ?? 0) : take.below - tiny);
     return [{ name, ends: low <= 0 && high >= 0 ? [low, high, 0] : [low, high] }];
@@ -39,7 +39,10 @@ function corners({ takes }: FormulaDeclaration, requirements: readonly string[],
     (found, { name, ends: values }) =>
       found.flatMap((one) => {
         const unit = unitText(one, name);
-        return values.map((value) => ({ ...one, [name]: `${value}${unit}` }));
+        // A list stands in a corner with all of its items.
+        const set = (text: string): string | readonly string[] =>
+          typeof one[name] === "string" ? text : (one[name] ?? []).map(() => text);
+        return values.map((value) => ({ ...one, [name]: set(`${value}${unit}`) }));
       }),
     [draw],
   );
@@ -76,7 +79,8 @@ function acrossLimit(declaration: FormulaDeclaration, node: Expression, draw: Dr
 }
 
 function unitText(draw: Draw, name: string): string {
-  const text = draw[name] as string;
+  const drawn = draw[name] ?? "";
+  const text = typeof drawn === "string" ? drawn : (drawn[0] ?? "");
   return text.slice(bare(text).length);
 }
 
